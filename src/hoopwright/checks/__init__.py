@@ -1,0 +1,1 @@
+"""Every rule the plan must satisfy."""

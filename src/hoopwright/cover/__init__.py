@@ -1,0 +1,1 @@
+"""Lay the skin: every sheet and how its size adds up."""

@@ -1,0 +1,1 @@
+"""Work the sides: rolling, cranking, rope."""

@@ -1,0 +1,251 @@
+"""What can be bought: films, roll bars, drives and parts, with packs and prices.
+
+Names are generic. A price is marked invented until the user enters their own.
+"""
+
+from decimal import Decimal
+from typing import Annotated, Literal, TypeVar
+
+from hoopwright.farm.entered import Entered, measure
+
+Origin = Literal["invented", "entered"]
+CountedIn = Literal["m", "count"]
+Material = Literal["steel", "aluminium"]
+Grip = Literal["clamp_on_cap", "own_channel"]
+
+T = TypeVar("T", "Film", "Bar", "HandCrank", "Part")
+
+
+class FilmRoll(Entered, frozen=True):
+    """One stock size of a film.
+
+    Attributes:
+        width_m: Unfolded width, m.
+        length_m: Length, m.
+        price: Price of the roll.
+        origin: Whether the price is invented or entered.
+    """
+
+    width_m: Annotated[float, measure("stock width", "m", 0.1, 30.0)]
+    length_m: Annotated[float, measure("stock length", "m", 0.5, 2000.0)]
+    price: Decimal
+    origin: Origin = "invented"
+
+
+class Film(Entered, frozen=True):
+    """A film and the rolls it comes in.
+
+    Attributes:
+        key: Name in the file.
+        name: Generic name.
+        thickness_m: Thickness, m.
+        density_kg_m3: Density, kg/m3.
+        life_years: Life the seller states, years.
+        rolls: Stock sizes.
+    """
+
+    key: str
+    name: str
+    thickness_m: Annotated[float, measure("film thickness", "m_film", 1e-5, 2e-3)]
+    density_kg_m3: Annotated[float, measure("film density", "kg/m3", 500.0, 2000.0)]
+    life_years: Annotated[float, measure("film life", "year", 0.5, 30.0)]
+    rolls: tuple[FilmRoll, ...]
+
+    def __post_init__(self) -> None:
+        """Refuse a film that cannot be bought."""
+        Entered.__post_init__(self)
+        if not self.rolls:
+            raise ValueError("rolls: enter at least one stock size for the film")
+
+
+class RoundTube(Entered, frozen=True, tag="round", tag_field="section"):
+    """A round tube.
+
+    Attributes:
+        outside_m: Outside diameter, m.
+        wall_m: Wall as measured, m.
+    """
+
+    outside_m: Annotated[float, measure("outside diameter", "m_thin", 0.005, 0.2)]
+    wall_m: Annotated[float, measure("wall", "m_thin", 0.0003, 0.02)]
+
+    def __post_init__(self) -> None:
+        """Refuse a wall that fills the tube."""
+        Entered.__post_init__(self)
+        _check_wall(self.outside_m, self.wall_m)
+
+
+class SquareTube(Entered, frozen=True, tag="square", tag_field="section"):
+    """A square tube with sharp corners.
+
+    Attributes:
+        outside_m: Outside width, m.
+        wall_m: Wall as measured, m.
+    """
+
+    outside_m: Annotated[float, measure("outside width", "m_thin", 0.005, 0.2)]
+    wall_m: Annotated[float, measure("wall", "m_thin", 0.0003, 0.02)]
+
+    def __post_init__(self) -> None:
+        """Refuse a wall that fills the tube."""
+        Entered.__post_init__(self)
+        _check_wall(self.outside_m, self.wall_m)
+
+
+Section = RoundTube | SquareTube
+
+
+class Bar(Entered, frozen=True):
+    """A roll bar.
+
+    Attributes:
+        key: Name in the file.
+        name: Generic name.
+        material: Steel or aluminium.
+        section: Its tube.
+        grip: A clamp-on cap over the film, or the bar's own channel with spring wire.
+        grip_mass_kg_m: Cap or wire and fasteners, kg per metre of bar.
+        overlap_m: What each joint takes from a stick (swage or inserted splice), m.
+        part: Catalogue key of the stick.
+    """
+
+    key: str
+    name: str
+    material: Material
+    section: Section
+    grip: Grip
+    grip_mass_kg_m: Annotated[float, measure("cap mass", "kg/m", 0.0, 10.0)]
+    overlap_m: Annotated[float, measure("overlap at a joint", "m", 0.0, 1.0)]
+    part: str
+
+
+class HandCrank(Entered, frozen=True, tag="hand_crank", tag_field="kind"):
+    """A hand crank that turns the bar through an extension pipe and a universal joint.
+
+    Attributes:
+        key: Name in the file.
+        name: Generic name.
+        arm_m: From axle to hand grip, m.
+        ratio: Turns of the handle for one turn of the bar.
+        efficiency: Share of the hand's work that reaches the bar.
+        mass_kg: What the bar carries of crank and joint, kg.
+        part: Catalogue key of the crank.
+        extension_part: Catalogue key of the extension pipe.
+        joint_part: Catalogue key of the universal joint.
+    """
+
+    key: str
+    name: str
+    arm_m: Annotated[float, measure("crank arm", "m", 0.02, 1.0)]
+    ratio: Annotated[float, measure("crank ratio", "ratio", 0.1, 100.0)]
+    efficiency: Annotated[float, measure("crank efficiency", "share", 0.01, 1.0)]
+    mass_kg: Annotated[float, measure("crank mass on the bar", "kg", 0.0, 50.0)]
+    part: str
+    extension_part: str
+    joint_part: str
+
+
+Drive = HandCrank
+
+
+class Part(Entered, frozen=True):
+    """Something bought by the stick, the piece or the pack.
+
+    Attributes:
+        key: Name in the file; the takeoff asks for parts by key.
+        group: Heading in the takeoff.
+        name: Generic name.
+        counted_in: Metres of run, or pieces.
+        holds: What one sold unit holds: metres of a stick or coil, pieces of a pack.
+        sold_as: What one sold unit is called.
+        price: Price of one sold unit.
+        spacing_m: Where it is counted by spacing: from one to the next, m; else 0.
+        spare_share: Spares as a share of the need.
+        origin: Whether the price is invented or entered.
+    """
+
+    key: str
+    group: str
+    name: str
+    counted_in: CountedIn
+    holds: Annotated[float, measure("pack holds", "ratio", 0.01, 100000.0)]
+    sold_as: str
+    price: Decimal
+    spacing_m: Annotated[float, measure("spacing", "m", 0.0, 50.0)] = 0.0
+    spare_share: Annotated[float, measure("spares", "share", 0.0, 1.0)] = 0.0
+    origin: Origin = "invented"
+
+
+class Catalogue(Entered, frozen=True):
+    """Everything that can be chosen and bought.
+
+    Attributes:
+        note: Where the sizes and prices come from.
+        films: Films.
+        bars: Roll bars.
+        drives: Drives.
+        parts: Parts.
+    """
+
+    note: str
+    films: tuple[Film, ...]
+    bars: tuple[Bar, ...]
+    drives: tuple[Drive, ...]
+    parts: tuple[Part, ...]
+
+    def __post_init__(self) -> None:
+        """Refuse two things of one key, and bars and drives whose parts are not listed."""
+        Entered.__post_init__(self)
+        for label, things in (
+            ("films", self.films),
+            ("bars", self.bars),
+            ("drives", self.drives),
+            ("parts", self.parts),
+        ):
+            keys = [t.key for t in things]
+            twice = sorted({k for k in keys if keys.count(k) > 1})
+            if twice:
+                raise ValueError(f"{label}: the key {twice[0]!r} is used twice; keys are unique")
+            if not keys:
+                raise ValueError(f"{label}: the catalogue needs at least one")
+        known = {p.key for p in self.parts}
+        for bar in self.bars:
+            _check_part(bar.part, known, f"bars: {bar.key}")
+        for drive in self.drives:
+            for key in (drive.part, drive.extension_part, drive.joint_part):
+                _check_part(key, known, f"drives: {drive.key}")
+
+    def film(self, key: str) -> Film:
+        """Return the film of that key; KeyError when there is none."""
+        return _find(self.films, key)
+
+    def bar(self, key: str) -> Bar:
+        """Return the roll bar of that key; KeyError when there is none."""
+        return _find(self.bars, key)
+
+    def drive(self, key: str) -> Drive:
+        """Return the drive of that key; KeyError when there is none."""
+        return _find(self.drives, key)
+
+    def part(self, key: str) -> Part:
+        """Return the part of that key; KeyError when there is none."""
+        return _find(self.parts, key)
+
+
+def _find(things: tuple[T, ...], key: str) -> T:
+    for thing in things:
+        if thing.key == key:
+            return thing
+    raise KeyError(key)
+
+
+def _check_wall(outside_m: float, wall_m: float) -> None:
+    if wall_m >= outside_m / 2:
+        raise ValueError("wall_m: the wall must be less than half the outside; measure it again")
+
+
+def _check_part(key: str, known: set[str], owner: str) -> None:
+    if key not in known:
+        raise ValueError(
+            f"{owner}: there is no part {key!r} in the catalogue; add it or correct it"
+        )

@@ -1,0 +1,183 @@
+"""A farm: its tunnels, its catalogue, its money and limits. Nothing in it is derived."""
+
+from decimal import Decimal
+from typing import Annotated, Literal
+
+from hoopwright.farm.catalogue import Catalogue
+from hoopwright.farm.entered import Entered, choice, measure
+from hoopwright.farm.frame import Frame, bow_positions
+from hoopwright.farm.side import Air, Side
+from hoopwright.farm.skin import End, Layers, Skin
+
+
+class Tunnel(Entered, frozen=True):
+    """One tunnel.
+
+    Attributes:
+        name: What people call it.
+        frame: The frame as measured.
+        skin: What goes on it.
+        sides: First side (drawn above the plan) and second side (below).
+        ends: Front end wall (at the first bow) and back end wall.
+        air: Air between two layers.
+    """
+
+    name: Annotated[str, choice("name")]
+    frame: Frame
+    skin: Skin
+    sides: tuple[Side, Side]
+    ends: tuple[End, End]
+    air: Air
+
+    def __post_init__(self) -> None:
+        """Refuse splits, seams and pockets that are not on the tunnel."""
+        Entered.__post_init__(self)
+        if not self.name.strip():
+            raise ValueError("name: give the tunnel a name")
+        bows = bow_positions(self.frame.bows)
+        length_m = bows[-1]
+        for seam_m in self.skin.cross_seams_m:
+            if not 0 < seam_m < length_m:
+                raise ValueError(
+                    f"cross_seams_m: {seam_m:g} m is not between the ends (0 and {length_m:g} m)"
+                )
+        for side, boards in zip(self.sides, self.frame.boards, strict=True):
+            _check_side(side, bows)
+            if side.shut_height_m >= boards.hip_height_m:
+                raise ValueError(
+                    "shut_height_m: the bar of a shut curtain must hang below the hip board"
+                )
+
+
+def _check_side(side: Side, bows: tuple[float, ...]) -> None:
+    front, back = side.pocket_bays
+    if front + back >= len(bows) - 1:
+        raise ValueError(
+            f"pocket_bays: {front} + {back} pocket bays leave no opening in {len(bows) - 1} bays"
+        )
+    low, high = bows[front], bows[len(bows) - 1 - back]
+    for split in side.splits:
+        if not low < split.at_m < high:
+            raise ValueError(
+                f"splits: {split.at_m:g} m is not inside the opening "
+                f"from {low:g} to {high:g} m of {side.name}"
+            )
+
+
+class Money(Entered, frozen=True):
+    """How money is reckoned.
+
+    Attributes:
+        currency: Three-letter code (ISO 4217).
+        tax_share: Sales tax as a share.
+        freight: Freight of the whole order.
+        tax_on_freight: Whether freight is taxed.
+    """
+
+    currency: Annotated[str, choice("currency")] = "USD"
+    tax_share: Annotated[float, measure("sales tax", "share", 0.0, 1.0)] = 0.0
+    freight: Annotated[Decimal, choice("freight")] = Decimal(0)
+    tax_on_freight: Annotated[bool, choice("tax on freight")] = False
+
+    def __post_init__(self) -> None:
+        """Refuse a currency that is not a code."""
+        Entered.__post_init__(self)
+        code = self.currency
+        if not (len(code) == 3 and code.isascii() and code.isalpha() and code.isupper()):
+            raise ValueError("currency: enter a three-letter code such as USD or EUR")
+
+
+class Limits(Entered, frozen=True):
+    """What the people of the farm can do and accept.
+
+    Attributes:
+        hand_force_n: Greatest comfortable force at the crank handle, N.
+        trailing_m: How far the free end of a bar may hang behind the cranked end, m.
+        lift_kg: What one person lifts, kg.
+        rubbing_share: Added to the torque for rope, stiff film and a leaning bow.
+    """
+
+    hand_force_n: Annotated[float, measure("hand force limit", "N", 5.0, 500.0)] = 60.0
+    trailing_m: Annotated[float, measure("trailing limit", "m", 0.001, 2.0)] = 0.05
+    lift_kg: Annotated[float, measure("one person lifts", "kg", 1.0, 100.0)] = 23.0
+    rubbing_share: Annotated[float, measure("rubbing", "share", 0.0, 1.0)] = 0.2
+
+
+class Bench(Entered, frozen=True):
+    """How fast seals are made on the bench.
+
+    Attributes:
+        seal_rate_m_min: Seal made in a minute, m/min.
+        set_up_min: Laying out and folding one edge, minutes.
+        wage_per_hour: What an hour of bench work costs.
+    """
+
+    seal_rate_m_min: Annotated[float, measure("sealing rate", "m/min", 0.05, 50.0)] = 1.5
+    set_up_min: Annotated[float, measure("set-up for one edge", "min", 0.0, 240.0)] = 5.0
+    wage_per_hour: Annotated[Decimal, choice("wage per hour")] = Decimal("22.00")
+
+
+class Farm(Entered, frozen=True):
+    """Everything people enter.
+
+    Attributes:
+        name: Name of the farm.
+        units: Units shown; nothing stored depends on them.
+        note: Remarks, for example that a sample is invented.
+        tunnels: The tunnels.
+        catalogue: What can be bought.
+        money: Currency, tax, freight.
+        limits: What people can do.
+        bench: Sealing bench.
+    """
+
+    name: Annotated[str, choice("farm")]
+    units: Literal["imperial", "metric"]
+    note: str
+    tunnels: tuple[Tunnel, ...]
+    catalogue: Catalogue
+    money: Money = Money()
+    limits: Limits = Limits()
+    bench: Bench = Bench()
+
+    def __post_init__(self) -> None:
+        """Refuse a farm without tunnels, equal names, and choices the catalogue lacks."""
+        Entered.__post_init__(self)
+        if not self.tunnels:
+            raise ValueError("tunnels: a farm needs at least one tunnel")
+        names = [t.name for t in self.tunnels]
+        for name in names:
+            if names.count(name) > 1:
+                raise ValueError(f"tunnels: two tunnels are called {name!r}; rename one")
+        for tunnel in self.tunnels:
+            _check_choices(tunnel, self.catalogue)
+
+
+def _check_choices(tunnel: Tunnel, catalogue: Catalogue) -> None:
+    skin = tunnel.skin
+    for label, layers in (
+        ("skin.roof", skin.roof),
+        ("skin.sides", skin.sides),
+        ("skin.pockets", skin.pockets),
+        ("ends[0].film", tunnel.ends[0].film),
+        ("ends[1].film", tunnel.ends[1].film),
+    ):
+        if isinstance(layers, Layers):
+            for key in (layers.outer, layers.inner):
+                _check_key(tunnel, label, "film", key, [f.key for f in catalogue.films])
+    for n, side in enumerate(tunnel.sides):
+        for panel in side.panels:
+            label = f"sides[{n}].panels"
+            _check_key(tunnel, label, "roll bar", panel.bar, [b.key for b in catalogue.bars])
+            _check_key(tunnel, label, "drive", panel.drive, [d.key for d in catalogue.drives])
+    if tunnel.air.blower is not None:
+        parts = [p.key for p in catalogue.parts]
+        _check_key(tunnel, "air.blower", "part", tunnel.air.blower, parts)
+
+
+def _check_key(tunnel: Tunnel, label: str, kind: str, key: str, known: list[str]) -> None:
+    if key not in known:
+        raise ValueError(
+            f"tunnel {tunnel.name!r}, {label}: there is no {kind} {key!r} in the catalogue; "
+            f"it has {', '.join(known[:12])}"
+        )

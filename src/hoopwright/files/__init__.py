@@ -1,0 +1,1 @@
+"""The farm on disk."""

@@ -1,0 +1,1 @@
+"""Fill the space between two layers with air."""

@@ -1,0 +1,1 @@
+"""Numbers that can be read, printed and explained."""

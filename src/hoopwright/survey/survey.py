@@ -1,0 +1,47 @@
+"""What the survey of a frame yields. The stage function is `survey_frame` in `bays`."""
+
+from dataclasses import dataclass
+
+from hoopwright.quantity.working import Explained
+from hoopwright.survey.bow_curve import BowCurve
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Survey(Explained):
+    """The frame as built.
+
+    Attributes:
+        curve: Outside of a bow, left base (first side) to right base (second side).
+        bows_m: Bow positions from the front, m.
+        bay_count: Number of bays, one less than bows.
+        length_m: First to last bow, m.
+        width_m: Greatest outside width, m.
+        height_m: Outside height at the ridge, m.
+        girth_m: Over the outside from ground to ground, m.
+        roof_girth_m: Over the outside from hip seam to hip seam, m.
+        side_m: On each side from hip board to baseboard top along the bow, m.
+        hip_at_m: On each side the hip seam's position along the girth from the left base, m.
+        base_at_m: On each side the baseboard top's position along the girth, m.
+        hip_across_m: On each side the distance of the hip seam from the centre line, m, signed.
+        section_area_m2: Inside one bow (tube centre line), m2.
+        volume_m3: Air inside, m3.
+        floor_area_m2: Span times length, m2.
+        cover_area_m2: Roof, sides and both ends, m2.
+    """
+
+    curve: BowCurve
+    bows_m: tuple[float, ...]
+    bay_count: int
+    length_m: float
+    width_m: float
+    height_m: float
+    girth_m: float
+    roof_girth_m: float
+    side_m: tuple[float, float]
+    hip_at_m: tuple[float, float]
+    base_at_m: tuple[float, float]
+    hip_across_m: tuple[float, float]
+    section_area_m2: float
+    volume_m3: float
+    floor_area_m2: float
+    cover_area_m2: float
