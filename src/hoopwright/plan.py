@@ -1,56 +1,67 @@
-"""plan(farm): the stages in order, each remembered on its frozen inputs."""
+"""plan(farm): the stages in order, each remembered on its frozen inputs.
 
-from dataclasses import dataclass
+A stage is remembered by the identity of what goes into it. Everything that goes in is frozen, and
+a changed farm shares all that did not change with the farm before, so a drag recomputes only what
+it touches and an undo recomputes nothing.
+"""
 
-from hoopwright.cost.cost import Cost
-from hoopwright.cover.cover import Cover
-from hoopwright.curtain.curtain import CurtainWork
-from hoopwright.farm.farm import Farm
-from hoopwright.inflation.inflation import Inflation
-from hoopwright.order.order import Order
+from collections import OrderedDict
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import Generic, ParamSpec, TypeVar
+
+from hoopwright.checks import Case, check_farm, check_tunnel, sort_findings
+from hoopwright.checks.variant import TunnelPlan, Variant
+from hoopwright.cost import Cost, price_order
+from hoopwright.cover import lay_skin
+from hoopwright.curtain import work_curtains
+from hoopwright.farm import Bench, Catalogue, Farm, Limits, Money, Tunnel
+from hoopwright.farm.skin import Covering
+from hoopwright.inflation import fill_cells
+from hoopwright.order import Order, place_order
 from hoopwright.quantity.finding import Finding
-from hoopwright.survey.survey import Survey
-from hoopwright.takeoff.need import Need
+from hoopwright.survey import Survey, survey_frame
+from hoopwright.takeoff import count_parts
+
+__all__ = ["Plan", "Remembered", "TunnelPlan", "Variant", "plan", "preview"]
+
+P = ParamSpec("P")
+R = TypeVar("R")
+
+REMEMBERED = 400
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Variant:
-    """One tunnel skinned one way.
+class Remembered(Generic[P, R]):
+    """A pure function that remembers its last results by the identity of its arguments.
 
-    Attributes:
-        cover: Sheets.
-        curtains: Mechanics of each curtain.
-        inflation: Seals, cells, jumpers.
-        needs: What each place needs.
-        order: What to buy for this tunnel by itself.
-        cost: What that costs, without freight.
+    The arguments are kept with the result, so that no identity can be given away meanwhile.
     """
 
-    cover: Cover
-    curtains: tuple[CurtainWork, ...]
-    inflation: Inflation
-    needs: tuple[Need, ...]
-    order: Order
-    cost: Cost
+    def __init__(self, function: Callable[P, R], limit: int = REMEMBERED) -> None:
+        """Remember up to `limit` results; the one unused longest goes first."""
+        self._function = function
+        self._limit = limit
+        self._kept: OrderedDict[tuple[int, ...], tuple[object, R]] = OrderedDict()
+
+    def __call__(self, *args: P.args, **kwargs: P.kwargs) -> R:
+        """Return the result for these very objects, computed at most once."""
+        key = tuple(map(id, args))
+        found = self._kept.get(key)
+        if found is not None:
+            self._kept.move_to_end(key)
+            return found[1]
+        result = self._function(*args, **kwargs)
+        self._kept[key] = (args, result)
+        if len(self._kept) > self._limit:
+            self._kept.popitem(last=False)
+        return result
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TunnelPlan:
-    """Everything about one tunnel.
-
-    Attributes:
-        name: Name of the tunnel.
-        survey: The frame as built.
-        chosen: The covering that was chosen.
-        other: The other covering, for comparison.
-        findings: Faults, cautions and notes of this tunnel.
-    """
-
-    name: str
-    survey: Survey
-    chosen: Variant
-    other: Variant
-    findings: tuple[Finding, ...]
+_survey = Remembered(survey_frame)
+_cover = Remembered(lay_skin)
+_curtains = Remembered(work_curtains)
+_inflation = Remembered(fill_cells)
+_needs = Remembered(count_parts)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,9 +73,119 @@ class Plan:
         order: What to buy for all tunnels together.
         cost: What that costs, with freight.
         findings: All findings, faults first.
+        settled: Whether order and cost belong to these very tunnels; not so while a drag in a farm
+            of several tunnels waits for the hand to rest.
     """
 
     tunnels: tuple[TunnelPlan, ...]
     order: Order
     cost: Cost
     findings: tuple[Finding, ...]
+    settled: bool = True
+
+
+def plan(farm: Farm) -> Plan:
+    """Return the whole plan of a farm.
+
+    The same farm always gives an equal plan: no clock, no chance, no file.
+    """
+    tunnels = _plan_tunnels(farm)
+    order = _whole_order(farm, tunnels)
+    return Plan(
+        tunnels=tunnels,
+        order=order,
+        cost=_whole_cost(farm, tunnels, order),
+        findings=_all_findings(tunnels, order),
+    )
+
+
+def preview(farm: Farm, last: Plan) -> Plan:
+    """Return the plan while a drag goes on: every tunnel fresh, the farm's order as it was.
+
+    With one tunnel there is nothing to wait for and the plan is complete.
+    """
+    if len(farm.tunnels) == 1:
+        return plan(farm)
+    tunnels = _plan_tunnels(farm)
+    findings = _all_findings(tunnels, last.order)
+    return replace(last, tunnels=tunnels, findings=findings, settled=False)
+
+
+def _plan_tunnels(farm: Farm) -> tuple[TunnelPlan, ...]:
+    shared = (farm.catalogue, farm.money, farm.limits, farm.bench)
+    return tuple(_tunnel(tunnel, *shared) for tunnel in farm.tunnels)
+
+
+def _plan_tunnel(
+    tunnel: Tunnel, catalogue: Catalogue, money: Money, limits: Limits, bench: Bench
+) -> TunnelPlan:
+    survey = _survey(tunnel.frame)
+    ways: dict[Covering, Variant] = {}
+    for covering in ("one_sheet", "roof_and_sides"):
+        ways[covering] = _skin_tunnel(covering, tunnel, survey, catalogue, money, limits, bench)
+    chosen = ways.pop(tunnel.skin.covering)
+    (other,) = ways.values()
+    case = Case(tunnel, survey, chosen, other, catalogue, limits)
+    return TunnelPlan(
+        name=tunnel.name, survey=survey, chosen=chosen, other=other, findings=check_tunnel(case)
+    )
+
+
+_tunnel = Remembered(_plan_tunnel)
+
+
+def _skin_tunnel(
+    covering: Covering,
+    tunnel: Tunnel,
+    survey: Survey,
+    catalogue: Catalogue,
+    money: Money,
+    limits: Limits,
+    bench: Bench,
+) -> Variant:
+    frame, skin, sides, ends, air = (
+        tunnel.frame,
+        tunnel.skin,
+        tunnel.sides,
+        tunnel.ends,
+        tunnel.air,
+    )
+    cover = _cover(covering, survey, skin, sides, ends, catalogue.films, air.inflated_sides)
+    curtains = _curtains(
+        survey,
+        frame.boards,
+        sides,
+        cover,
+        catalogue.bars,
+        catalogue.drives,
+        limits,
+        skin.allowances.bar_wrap_m,
+    )
+    inflation = _inflation(survey, skin, sides, air, cover, bench)
+    needs = _needs(frame, survey, skin, sides, ends, air, cover, curtains, inflation, catalogue)
+    order = place_order(((tunnel.name, needs),), ((tunnel.name, cover.pieces),), catalogue)
+    cost = price_order(order, money, survey.floor_area_m2, inflation.bench_min, bench, False)
+    return Variant(
+        cover=cover, curtains=curtains, inflation=inflation, needs=needs, order=order, cost=cost
+    )
+
+
+def _whole_order(farm: Farm, tunnels: tuple[TunnelPlan, ...]) -> Order:
+    if len(tunnels) == 1:
+        return tunnels[0].chosen.order
+    return place_order(
+        tuple((t.name, t.chosen.needs) for t in tunnels),
+        tuple((t.name, t.chosen.cover.pieces) for t in tunnels),
+        farm.catalogue,
+    )
+
+
+def _whole_cost(farm: Farm, tunnels: tuple[TunnelPlan, ...], order: Order) -> Cost:
+    floor_m2 = sum(t.survey.floor_area_m2 for t in tunnels)
+    bench_min = sum(t.chosen.inflation.bench_min for t in tunnels)
+    return price_order(order, farm.money, floor_m2, bench_min, farm.bench, True)
+
+
+def _all_findings(tunnels: tuple[TunnelPlan, ...], order: Order) -> tuple[Finding, ...]:
+    found = [f for t in tunnels for f in t.findings]
+    return sort_findings((*check_farm(order), *found))

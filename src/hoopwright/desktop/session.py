@@ -11,7 +11,7 @@ from PySide6.QtGui import QUndoCommand, QUndoStack
 
 from hoopwright.farm import Farm, Tunnel
 from hoopwright.farm.change import with_tunnel
-from hoopwright.plan import Plan, TunnelPlan, plan
+from hoopwright.plan import Plan, TunnelPlan, plan, preview
 from hoopwright.quantity.units import Units
 
 UNDO_LIMIT = 500
@@ -22,7 +22,8 @@ class Session(QObject):
 
     Signals:
         farm_changed(Farm before, Farm after): After every edit, preview, undo and redo. The plan
-            is already the new one.
+            is already the new one; letting go of a drag sends the same farm twice, with a plan
+            that is settled.
         mark_picked(str mark): When something else is picked; "" for nothing.
         tunnel_shown(int index): When another tunnel is shown.
         noticed(str severity, str text): When the user must be told something; severity is
@@ -123,7 +124,11 @@ class Session(QObject):
     def commit(self, text: str) -> None:
         """End a drag with one undo step, or with none when nothing changed."""
         before, self._before = self._before, None
-        if before is not None and before != self._farm:
+        if before is None:
+            return
+        if before == self._farm:
+            self._show(before)
+        else:
             self.stack.push(_Step(self, before, self._farm, text, ""))
 
     def cancel(self) -> None:
@@ -146,10 +151,10 @@ class Session(QObject):
             self.tunnel_shown.emit(index)
 
     def _show(self, farm: Farm) -> None:
-        before, self._farm = self._farm, farm
-        if farm is before:
+        if farm is self._farm and self._plan.settled:
             return
-        self._plan = plan(farm)
+        before, self._farm = self._farm, farm
+        self._plan = preview(farm, self._plan) if self.dragging else plan(farm)
         count = len(farm.tunnels)
         moved = self._index >= count or count != len(before.tunnels)
         self._index = min(self._index, count - 1)

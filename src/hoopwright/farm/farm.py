@@ -1,5 +1,7 @@
 """A farm: its tunnels, its catalogue, its money and limits. Nothing in it is derived."""
 
+from collections import Counter
+from collections.abc import Iterator
 from decimal import Decimal
 from typing import Annotated, Literal
 
@@ -7,7 +9,7 @@ from hoopwright.farm.catalogue import Catalogue
 from hoopwright.farm.entered import Entered, choice, measure
 from hoopwright.farm.frame import Frame, bow_positions
 from hoopwright.farm.side import Air, Side
-from hoopwright.farm.skin import End, Layers, Skin
+from hoopwright.farm.skin import End, Skin
 
 
 class Tunnel(Entered, frozen=True):
@@ -146,14 +148,26 @@ class Farm(Entered, frozen=True):
         if not self.tunnels:
             raise ValueError("tunnels: a farm needs at least one tunnel")
         names = [t.name for t in self.tunnels]
-        for name in names:
-            if names.count(name) > 1:
-                raise ValueError(f"tunnels: two tunnels are called {name!r}; rename one")
+        twice = sorted(name for name, count in Counter(names).items() if count > 1)
+        if twice:
+            raise ValueError(f"tunnels: two tunnels are called {twice[0]!r}; rename one")
+        known = {
+            "film": {f.key for f in self.catalogue.films},
+            "roll bar": {b.key for b in self.catalogue.bars},
+            "drive": {d.key for d in self.catalogue.drives},
+            "part": {p.key for p in self.catalogue.parts},
+        }
         for tunnel in self.tunnels:
-            _check_choices(tunnel, self.catalogue)
+            for label, kind, key in _choices(tunnel):
+                if key not in known[kind]:
+                    raise ValueError(
+                        f"tunnel {tunnel.name!r}, {label}: there is no {kind} {key!r} in the "
+                        f"catalogue; it has {', '.join(sorted(known[kind])[:12])}"
+                    )
 
 
-def _check_choices(tunnel: Tunnel, catalogue: Catalogue) -> None:
+def _choices(tunnel: Tunnel) -> Iterator[tuple[str, str, str]]:
+    """Yield every choice from the catalogue: its place, the kind of thing, its key."""
     skin = tunnel.skin
     for label, layers in (
         ("skin.roof", skin.roof),
@@ -162,22 +176,12 @@ def _check_choices(tunnel: Tunnel, catalogue: Catalogue) -> None:
         ("ends[0].film", tunnel.ends[0].film),
         ("ends[1].film", tunnel.ends[1].film),
     ):
-        if isinstance(layers, Layers):
-            for key in (layers.outer, layers.inner):
-                _check_key(tunnel, label, "film", key, [f.key for f in catalogue.films])
+        if layers is not None:
+            yield label, "film", layers.outer
+            yield label, "film", layers.inner
     for n, side in enumerate(tunnel.sides):
         for panel in side.panels:
-            label = f"sides[{n}].panels"
-            _check_key(tunnel, label, "roll bar", panel.bar, [b.key for b in catalogue.bars])
-            _check_key(tunnel, label, "drive", panel.drive, [d.key for d in catalogue.drives])
+            yield f"sides[{n}].panels", "roll bar", panel.bar
+            yield f"sides[{n}].panels", "drive", panel.drive
     if tunnel.air.blower is not None:
-        parts = [p.key for p in catalogue.parts]
-        _check_key(tunnel, "air.blower", "part", tunnel.air.blower, parts)
-
-
-def _check_key(tunnel: Tunnel, label: str, kind: str, key: str, known: list[str]) -> None:
-    if key not in known:
-        raise ValueError(
-            f"tunnel {tunnel.name!r}, {label}: there is no {kind} {key!r} in the catalogue; "
-            f"it has {', '.join(known[:12])}"
-        )
+        yield "air.blower", "part", tunnel.air.blower

@@ -1,0 +1,54 @@
+"""What a rule looks at, and how it speaks."""
+
+from dataclasses import dataclass
+
+from hoopwright.checks.variant import Variant
+from hoopwright.farm import Catalogue, Limits, Tunnel
+from hoopwright.quantity.finding import Finding, Severity
+from hoopwright.quantity.working import DERIVED, Phrase
+from hoopwright.survey import Survey
+
+
+@dataclass(frozen=True, slots=True)
+class Case:
+    """One tunnel and all that is known of it.
+
+    Attributes:
+        tunnel: The tunnel as entered.
+        survey: The frame as built.
+        chosen: The covering that was chosen.
+        other: The other covering.
+        catalogue: What can be bought.
+        limits: What people can do.
+    """
+
+    tunnel: Tunnel
+    survey: Survey
+    chosen: Variant
+    other: Variant
+    catalogue: Catalogue
+    limits: Limits
+
+    def finding(
+        self,
+        code: str,
+        severity: Severity,
+        where: str,
+        what: Phrase,
+        why: Phrase,
+        mend: Phrase,
+        mended: Tunnel | None = None,
+        source: str = DERIVED,
+    ) -> Finding:
+        """Return a finding about this tunnel."""
+        return Finding(
+            code=code,
+            severity=severity,
+            tunnel=self.tunnel.name,
+            where=where,
+            what=what,
+            why=why,
+            mend=mend,
+            mended=mended,
+            source=source,
+        )

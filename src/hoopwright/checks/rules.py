@@ -1,0 +1,52 @@
+"""The rules in the order of the job, and how their findings are sorted."""
+
+from collections.abc import Callable, Iterable, Iterator
+
+from hoopwright.checks import frame_rules, side_rules, skin_rules
+from hoopwright.checks.case import Case
+from hoopwright.order.order import Order
+from hoopwright.quantity.finding import Finding
+
+Rule = Callable[[Case], Iterator[Finding]]
+
+RULES: tuple[Rule, ...] = (
+    frame_rules.bows_not_bays,
+    frame_rules.length_not_list,
+    frame_rules.door_too_large,
+    frame_rules.hip_above_shoulder,
+    frame_rules.wider_above_legs,
+    frame_rules.bar_above_baseboard,
+    skin_rules.sheet_without_stock,
+    skin_rules.seam_off_bow,
+    skin_rules.one_sheet_slit,
+    side_rules.split_off_bow,
+    side_rules.strip_without_bay,
+    side_rules.curtain_tiny,
+    side_rules.pocket_short,
+    side_rules.pocket_missing,
+    side_rules.crank_hard,
+    side_rules.bar_trails,
+    side_rules.slack_short,
+    skin_rules.blower_missing,
+    skin_rules.cell_not_fed,
+    skin_rules.layers_flat,
+    skin_rules.near_miss,
+    skin_rules.sheet_heavy,
+)
+
+RANK = {"fault": 0, "caution": 1, "note": 2}
+
+
+def check_tunnel(case: Case) -> tuple[Finding, ...]:
+    """Return what every rule finds in one tunnel, faults first."""
+    return sort_findings(finding for rule in RULES for finding in rule(case))
+
+
+def check_farm(order: Order) -> tuple[Finding, ...]:
+    """Return what is the matter with the order of the whole farm."""
+    return (*skin_rules.parts_missing(order), *skin_rules.prices_invented(order))
+
+
+def sort_findings(findings: Iterable[Finding]) -> tuple[Finding, ...]:
+    """Return findings with faults first, then cautions, then notes; the order within stays."""
+    return tuple(sorted(findings, key=lambda f: RANK[f.severity]))

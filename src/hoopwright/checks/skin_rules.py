@@ -1,0 +1,249 @@
+"""Rules about sheets, seams and the air between layers."""
+
+from collections.abc import Iterator
+
+from hoopwright.checks.case import Case
+from hoopwright.farm import Tunnel
+from hoopwright.farm.change import add_seam, add_split, is_close, move_seam, nearest_bow
+from hoopwright.order.order import Order, Unplaced
+from hoopwright.quantity.finding import Finding
+from hoopwright.quantity.working import INVENTED, PRACTICE, Phrase, phrase
+
+BLOWER = "blower"
+
+
+def sheet_without_stock(case: Case) -> Iterator[Finding]:
+    """A sheet that no stock roll of its film can yield."""
+    for miss in case.chosen.order.unplaced:
+        if miss.over_width_m > 0:
+            what = phrase(
+                "{name} is {over} wider than the widest stock, {stock}.",
+                name=miss.name,
+                over=(miss.over_width_m, "m"),
+                stock=(miss.stock_m, "m"),
+            )
+        else:
+            what = phrase(
+                "{name} is {over} longer than the longest roll that is wide enough, {stock}.",
+                name=miss.name,
+                over=(miss.over_length_m, "m"),
+                stock=(miss.stock_m, "m"),
+            )
+        mend, mended = _shorten(case, miss)
+        yield case.finding(
+            "film.no_stock",
+            "fault",
+            miss.piece,
+            what,
+            phrase("It cannot be ordered as one sheet, and nothing is priced for it."),
+            mend,
+            mended,
+        )
+
+
+def _shorten(case: Case, miss: Unplaced) -> tuple[Phrase, Tunnel | None]:
+    """Return what mends a sheet without stock, and the mended tunnel where there is one way."""
+    piece = next(p for p in case.chosen.cover.pieces if p.mark == miss.piece)
+    if miss.over_width_m > 0 and piece.role == "whole sheet":
+        apart = case.tunnel.but(skin=case.tunnel.skin.but(covering="roof_and_sides"))
+        mends = not any(u.over_width_m > 0 for u in case.other.order.unplaced)
+        return phrase("Skin roof and sides apart."), apart if mends else None
+    if miss.over_width_m > 0:
+        return phrase("Enter a wider stock, choose another film, or use shorter tails."), None
+    if piece.role in ("roof sheet", "whole sheet"):
+        return phrase("Add a cross seam on a bow."), add_seam(case.tunnel)
+    if piece.role == "curtain":
+        side = next(a.surface for a in piece.areas)
+        return phrase("Split the curtain on a bow."), add_split(case.tunnel, int(side[-1]))
+    return phrase("Enter a longer roll or choose another film."), None
+
+
+def near_miss(case: Case) -> Iterator[Finding]:
+    """A sheet that is only just too wide for a narrower, cheaper stock width."""
+    for miss in case.chosen.order.near_misses:
+        yield case.finding(
+            "film.near_miss",
+            "note",
+            miss.piece,
+            phrase(
+                "{name} is {over} over the {stock} width.",
+                name=miss.name,
+                over=(miss.over_m, "m"),
+                stock=(miss.stock_width_m, "m"),
+            ),
+            phrase(
+                "The narrower roll would save {saving} on that sheet.",
+                saving=(miss.saving, "money"),
+            ),
+            phrase(
+                "Look at the tails, the wrap on the bar and the hip height before you order wide; "
+                "never cut a grip short to save film."
+            ),
+        )
+
+
+def seam_off_bow(case: Case) -> Iterator[Finding]:
+    """A cross seam between two bows: there is nothing to fix it on."""
+    for i, seam_m in enumerate(case.tunnel.skin.cross_seams_m):
+        bow_m = nearest_bow(case.tunnel, seam_m)
+        if is_close(bow_m, seam_m):
+            continue
+        snapped = move_seam(case.tunnel, i, bow_m)
+        lands = is_close(snapped.skin.cross_seams_m[i], bow_m)
+        yield case.finding(
+            "seam.off_bow",
+            "caution",
+            f"roof/seam/{i}",
+            phrase(
+                "Cross seam {number} at {at} is not on a bow; the nearest stands at {bow}.",
+                number=i + 1,
+                at=(seam_m, "m"),
+                bow=(bow_m, "m"),
+            ),
+            phrase("A joint in mid-air has no channel, leaks and tears."),
+            phrase("Move the seam to the bow at {bow}.", bow=(bow_m, "m")),
+            snapped if lands else None,
+            PRACTICE,
+        )
+
+
+def one_sheet_slit(case: Case) -> Iterator[Finding]:
+    """A one-sheet tail that is slit for a split has no lap of its own."""
+    if case.tunnel.skin.covering != "one_sheet":
+        return
+    for n, side in enumerate(case.tunnel.sides):
+        if side.kind == "roll_up" and side.splits:
+            yield case.finding(
+                "one_sheet.slit",
+                "note",
+                f"side/{n}",
+                phrase(
+                    "{side}: a slit in one sheet has no lap, so each split gets a fixed strip in "
+                    "the bay behind it.",
+                    side=side.name,
+                ),
+                phrase("That bay does not open."),
+                phrase("Roof and sides apart can lap the curtains on the bow."),
+                None,
+                PRACTICE,
+            )
+
+
+def cell_not_fed(case: Case) -> Iterator[Finding]:
+    """A side that should hold air over a roof of one layer: no cell feeds it."""
+    cells = case.chosen.inflation.cells
+    if not cells or any(c.place.startswith("roof") for c in cells):
+        return
+    for n, inflated in enumerate(case.tunnel.air.inflated_sides):
+        if not inflated or not any(c.place.startswith(f"side/{n}/") for c in cells):
+            continue
+        air = case.tunnel.air
+        flags = (False, air.inflated_sides[1]) if n == 0 else (air.inflated_sides[0], False)
+        yield case.finding(
+            "air.cell_not_fed",
+            "fault",
+            f"side/{n}",
+            phrase(
+                "{side} is to be inflated, but the roof has one layer and no air to give.",
+                side=case.tunnel.sides[n].name,
+            ),
+            phrase("Jumpers carry air from the roof; without it the curtain stays flat."),
+            phrase("Give the roof two layers, or leave the side flat."),
+            case.tunnel.but(air=air.but(inflated_sides=flags)),
+        )
+
+
+def blower_missing(case: Case) -> Iterator[Finding]:
+    """Two layers without a blower."""
+    if not case.chosen.inflation.cells or case.tunnel.air.blower is not None:
+        return
+    known = any(p.key == BLOWER for p in case.catalogue.parts)
+    yield case.finding(
+        "air.blower_missing",
+        "fault",
+        "roof",
+        phrase("The skin has two layers, but no blower is chosen."),
+        phrase("Without air the layers rub, chafe through and save no heat."),
+        phrase("Add an inflation blower with an inlet for outside air."),
+        case.tunnel.but(air=case.tunnel.air.but(blower=BLOWER)) if known else None,
+        "Castilla, Greenhouse Technology and Management: air taken from outside",
+    )
+
+
+def layers_flat(case: Case) -> Iterator[Finding]:
+    """Two layers in curtains that are not sealed and inflated."""
+    skin = case.tunnel.skin
+    apart = skin.covering == "roof_and_sides"
+    if (skin.sides if apart else skin.roof).count != 2:
+        return
+    for n, side in enumerate(case.tunnel.sides):
+        if side.kind != "roll_up" or case.tunnel.air.inflated_sides[n]:
+            continue
+        flags = case.tunnel.air.inflated_sides
+        flags = (True, flags[1]) if n == 0 else (flags[0], True)
+        yield case.finding(
+            "air.layers_flat",
+            "note",
+            f"side/{n}",
+            phrase("{side}: the curtain has two layers and is not inflated.", side=side.name),
+            phrase("Two layers lying on each other weigh twice and keep little heat in."),
+            phrase("Seal and inflate the curtain, or make it of one layer."),
+            case.tunnel.but(air=case.tunnel.air.but(inflated_sides=flags)),
+            PRACTICE,
+        )
+
+
+def sheet_heavy(case: Case) -> Iterator[Finding]:
+    """A sheet heavier than one person lifts."""
+    for piece in case.chosen.cover.pieces:
+        if piece.mass_kg <= case.limits.lift_kg:
+            continue
+        yield case.finding(
+            "sheet.heavy",
+            "note",
+            piece.mark,
+            phrase(
+                "{name} weighs {mass}; one person lifts {limit} at best.",
+                name=piece.name,
+                mass=(piece.mass_kg, "kg"),
+                limit=(case.limits.lift_kg, "kg"),
+            ),
+            phrase("Backs are hurt when rolls are carried alone."),
+            phrase("Carry it with two or more, held close and without a twist."),
+            None,
+            "Load constant 23 kg (51 lb), revised NIOSH lifting equation, NIOSH 94-110",
+        )
+
+
+def parts_missing(order: Order) -> Iterator[Finding]:
+    """Parts that the takeoff asks for and the catalogue lacks."""
+    for key in order.missing:
+        yield Finding(
+            code="catalogue.part_missing",
+            severity="fault",
+            tunnel="",
+            where="",
+            what=phrase("The catalogue has no part {key}.", key=key),
+            why=phrase("What the skin needs of it is neither on the order nor in the price."),
+            mend=phrase("Add the part with its pack and price to the catalogue of the farm file."),
+        )
+
+
+def prices_invented(order: Order) -> Iterator[Finding]:
+    """Lines whose price is invented."""
+    count = sum(1 for line in order.lines if line.invented)
+    if count:
+        yield Finding(
+            code="price.invented",
+            severity="note",
+            tunnel="",
+            where="",
+            what=phrase(
+                "{count} of {all} lines have an invented price.",
+                count=count,
+                all=len(order.lines),
+            ),
+            why=phrase("The totals only show how the sum is made until you enter your own prices."),
+            mend=phrase("Type your prices in the Prices table or in the workbook."),
+            source=INVENTED,
+        )

@@ -1,0 +1,52 @@
+"""One tunnel as the stages left it: both ways to skin it, and what the checks found."""
+
+from dataclasses import dataclass
+
+from hoopwright.cost import Cost
+from hoopwright.cover import Cover
+from hoopwright.curtain import CurtainWork
+from hoopwright.inflation import Inflation
+from hoopwright.order import Order
+from hoopwright.quantity.finding import Finding
+from hoopwright.survey import Survey
+from hoopwright.takeoff import Need
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Variant:
+    """One tunnel skinned one way.
+
+    Attributes:
+        cover: Sheets.
+        curtains: Mechanics of each curtain.
+        inflation: Seals, cells, jumpers.
+        needs: What each place needs.
+        order: What to buy for this tunnel by itself.
+        cost: What that costs, without freight.
+    """
+
+    cover: Cover
+    curtains: tuple[CurtainWork, ...]
+    inflation: Inflation
+    needs: tuple[Need, ...]
+    order: Order
+    cost: Cost
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TunnelPlan:
+    """Everything about one tunnel.
+
+    Attributes:
+        name: Name of the tunnel.
+        survey: The frame as built.
+        chosen: The covering that was chosen.
+        other: The other covering, for comparison.
+        findings: Faults, cautions and notes of this tunnel.
+    """
+
+    name: str
+    survey: Survey
+    chosen: Variant
+    other: Variant
+    findings: tuple[Finding, ...]

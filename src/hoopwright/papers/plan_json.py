@@ -1,0 +1,50 @@
+"""The whole plan as JSON for other programs: SI units in the key names, money as text.
+
+The shape is the plan's own: every result class is an object with its fields, every working is
+kept under `workings`. `format` grows when a key changes its meaning or goes away.
+"""
+
+import json
+from dataclasses import fields, is_dataclass
+from decimal import Decimal
+from typing import Any
+
+from hoopwright.farm import Farm
+from hoopwright.plan import Plan
+from hoopwright.quantity.finding import Finding
+from hoopwright.quantity.working import Phrase, words
+from hoopwright.survey.bow_curve import BowCurve
+
+PLAN_FORMAT = 1
+OUTLINE_POINTS = 64
+
+
+def plan_to_json(farm: Farm, plan: Plan) -> str:
+    """Return the plan as indented JSON text, ending in a newline."""
+    whole = {
+        "program": "hoopwright",
+        "plan_format": PLAN_FORMAT,
+        "farm": farm.name,
+        "currency": farm.money.currency,
+        "plan": _plain(plan),
+    }
+    return json.dumps(whole, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+
+
+def _plain(value: Any) -> Any:
+    """Return a value made of dicts, lists, numbers and texts only."""
+    if isinstance(value, Decimal):
+        return str(value)
+    if isinstance(value, Phrase):
+        return words(value, "metric")
+    if isinstance(value, BowCurve):
+        return {"outline_m": [[round(x, 6), round(y, 6)] for x, y in value.outline()]}
+    if isinstance(value, Finding):
+        kept = {f.name: _plain(getattr(value, f.name)) for f in fields(value)}
+        kept["mended"] = value.mended is not None
+        return kept
+    if is_dataclass(value) and not isinstance(value, type):
+        return {f.name: _plain(getattr(value, f.name)) for f in fields(value)}
+    if isinstance(value, tuple | list):
+        return [_plain(v) for v in value]
+    return value
