@@ -1,0 +1,1 @@
+"""Tables, icons and texts that the program reads; installed as `hoopwright.resources`."""

@@ -1,0 +1,1 @@
+"""Sample farms, all invented; installed as `hoopwright.sample_projects`."""
