@@ -18,7 +18,7 @@ LayerName = Literal["single", "outer", "inner"]
 
 @dataclass(frozen=True, slots=True)
 class Area:
-    """Where film lies, without tails: a rectangle on one surface.
+    """Where film lies, with laps and without tails: a rectangle on one surface.
 
     Attributes:
         surface: Roof, one side or one end.
@@ -40,7 +40,8 @@ class Piece(Explained):
     """One sheet of film to be cut.
 
     Attributes:
-        mark: Unique in the tunnel, for example `piece/roof/outer/0`.
+        mark: Unique in the tunnel: `piece/<role>/<layer>/<side or ->/<number>`, for example
+            `piece/split-strip/single/1/0`.
         name: What people call it.
         role: What it is for.
         layer: Single, outer or inner.
@@ -78,11 +79,13 @@ class CurtainSpan(Explained):
         index: Its number from the front, from 0.
         open_from_m: Opening from the front, m.
         open_to_m: End of the opening, m.
-        from_m: Front edge of the curtain with its lap, m.
-        to_m: Back edge with its lap, m.
+        from_m: Front edge of the curtain with its lap, m; in one sheet the slit in front of it,
+            which lies before the opening when a strip stands behind the curtain.
+        to_m: Back edge with its lap, m; in one sheet the slit behind it.
         length_m: Length of curtain and bar, m.
         hang_m: Film from the hip seam to the bar when shut, along the bow, slack included, m.
-        cut_height_m: Height the film is cut to, m (in one sheet: what it adds to the sheet).
+        cut_height_m: Height the film is cut to, the outer layer of two, m (in one sheet: what it adds
+            to the sheet).
         layers: Layers wound together.
         thickness_m: All layers together, m.
         film_mass_kg_m2: All layers together, kg/m2.

@@ -1,0 +1,170 @@
+"""The sheets of one side: curtains, pockets, split strips, or one fixed sheet."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from hoopwright.cover.cover import Area, CurtainSpan, FixedSpan, Piece, Role, Surface
+from hoopwright.cover.sheet import Place, cut_piece
+from hoopwright.cover.size import Size, add_up
+from hoopwright.cover.sizes import (
+    TOLERANCE,
+    curtain_hang,
+    curtain_height,
+    curtain_share,
+    fixed_height,
+    layer_films,
+    pocket_height,
+    whole_length,
+)
+from hoopwright.cover.spans import Hanging, curtain_spans, fixed_spans
+from hoopwright.farm import Film, Side, Skin
+from hoopwright.farm.skin import Covering
+from hoopwright.survey import Survey
+
+SURFACES: tuple[Surface, Surface] = ("side0", "side1")
+
+
+@dataclass(frozen=True, slots=True)
+class LaidSide:
+    """One side with its film.
+
+    Attributes:
+        pieces: Its sheets.
+        curtains: Where curtains hang.
+        fixed: Where film is fixed.
+        height: Cut height of its film, or None when the sheet of the roof covers it.
+    """
+
+    pieces: tuple[Piece, ...]
+    curtains: tuple[CurtainSpan, ...]
+    fixed: tuple[FixedSpan, ...]
+    height: Size | None
+
+
+@dataclass(frozen=True, slots=True)
+class SideCase:
+    """One side and all that its film depends on.
+
+    Attributes:
+        n: 0 for the first side, 1 for the second.
+        side: The side as chosen.
+        covering: One sheet, or roof and sides apart.
+        survey: The frame as built.
+        skin: The skin as chosen.
+        films: Films by key.
+        inflated: Whether its curtains are inflated.
+    """
+
+    n: int
+    side: Side
+    covering: Covering
+    survey: Survey
+    skin: Skin
+    films: Mapping[str, Film]
+    inflated: bool
+
+    def area(self, from_m: float, to_m: float, low_m: float) -> Area:
+        """Return a rectangle below the hip seam that does not run past the end bows."""
+        hip_m = self.survey.curve.point_at(self.survey.hip_at_m[self.n])[1]
+        ends = (max(0.0, from_m), min(self.survey.length_m, to_m))
+        return Area(SURFACES[self.n], *ends, low_m, hip_m)
+
+    @property
+    def base_m(self) -> float:
+        """Return the height of the top of the baseboard, m."""
+        return self.survey.curve.point_at(self.survey.base_at_m[self.n])[1]
+
+    @property
+    def low_m(self) -> float:
+        """Return the height down to which the side's film hangs, m."""
+        return self.base_m if self.side.kind == "fixed" else self.side.shut_height_m
+
+
+def lay_side(case: SideCase) -> LaidSide:
+    """Return a side with its film."""
+    side, bows_m = case.side, case.survey.bows_m
+    fixed = fixed_spans(case.n, side, bows_m, case.covering)
+    hanging = _hanging(case)
+    curtains = curtain_spans(case.n, side, bows_m, case.covering, hanging)
+    pieces = list(_strips(case, fixed))
+    if case.covering == "one_sheet":
+        return LaidSide(tuple(pieces), curtains, fixed, None)
+    if side.kind == "fixed":
+        return LaidSide(tuple(_side_sheets(case)), curtains, fixed, _outer_sheet(case))
+    pieces = [*_curtains(case, curtains), *_pockets(case, fixed), *pieces]
+    return LaidSide(tuple(pieces), curtains, fixed, hanging.cut)
+
+
+def _hanging(case: SideCase) -> Hanging:
+    """Return how high the side's curtains are cut, the outer layer where there are two."""
+    apart = case.covering == "roof_and_sides"
+    layers = layer_films(case.skin.sides if apart else case.skin.roof)
+    height = curtain_height if apart else curtain_share
+    return Hanging(
+        hang=curtain_hang(case.survey, case.n, case.side),
+        cut=height(case.survey, case.skin, case.n, case.side, layers[0][0], case.inflated),
+        films=tuple(case.films[key] for _, key in layers),
+        lap_m=case.skin.allowances.curtain_lap_m,
+    )
+
+
+def _curtains(case: SideCase, curtains: tuple[CurtainSpan, ...]) -> Iterator[Piece]:
+    tolerance_m = case.skin.allowances.measuring_tolerance_m
+    for layer in layer_films(case.skin.sides):
+        width = curtain_height(case.survey, case.skin, case.n, case.side, layer[0], case.inflated)
+        for span in curtains:
+            length = add_up(
+                "The opening, and a lap over the neighbour or the pocket at each end.",
+                ("opening", span.open_to_m - span.open_from_m),
+                ("2 x lap at the ends", 2 * case.skin.allowances.curtain_lap_m),
+                (TOLERANCE, tolerance_m),
+            )
+            name = f"Curtain {span.index + 1}, {case.side.name}"
+            areas = (case.area(span.from_m, span.to_m, case.low_m),)
+            place = Place("curtain", case.n, span.index, name, areas)
+            yield cut_piece(place, layer, width, length, case.films)
+
+
+def _pockets(case: SideCase, fixed: tuple[FixedSpan, ...]) -> Iterator[Piece]:
+    for number, end in enumerate(("front", "back")):
+        for span in fixed:
+            if span.mark.endswith(f"/pocket/{end}"):
+                name = f"Pocket {end}, {case.side.name}"
+                yield from _held(case, span, "pocket", number, name)
+
+
+def _strips(case: SideCase, fixed: tuple[FixedSpan, ...]) -> Iterator[Piece]:
+    for span in fixed:
+        _, _, index = span.mark.partition("/strip/")
+        if index:
+            name = f"Split strip {int(index) + 1}, {case.side.name}"
+            yield from _held(case, span, "split strip", int(index), name)
+
+
+def _held(case: SideCase, span: FixedSpan, role: Role, number: int, name: str) -> Iterator[Piece]:
+    """Yield the layers of a pocket or strip: held on the bows at both its ends."""
+    allowances = case.skin.allowances
+    width = pocket_height(case.survey, case.skin, case.n, case.side)
+    length = add_up(
+        "From bow to bow, and a tail beyond the bow at each end.",
+        ("bow to bow", span.to_m - span.from_m),
+        ("2 x tail past the bow", 2 * allowances.pocket_tail_m),
+        (TOLERANCE, allowances.measuring_tolerance_m),
+    )
+    place = Place(role, case.n, number, name, (case.area(span.from_m, span.to_m, case.base_m),))
+    for layer in layer_films(case.skin.pockets):
+        yield cut_piece(place, layer, width, length, case.films)
+
+
+def _side_sheets(case: SideCase) -> Iterator[Piece]:
+    areas = (case.area(0.0, case.survey.length_m, case.base_m),)
+    place = Place("side sheet", case.n, 0, f"Side sheet, {case.side.name}", areas)
+    length = whole_length(case.survey, case.skin)
+    for layer in layer_films(case.skin.sides):
+        width = fixed_height(case.survey, case.skin, case.n, layer[0], case.inflated)
+        yield cut_piece(place, layer, width, length, case.films)
+
+
+def _outer_sheet(case: SideCase) -> Size:
+    layer = layer_films(case.skin.sides)[0][0]
+    return fixed_height(case.survey, case.skin, case.n, layer, case.inflated)

@@ -1,0 +1,221 @@
+"""How wide and how high the sheets of the skin are cut.
+
+Every size is a sum: what lies on the frame, tails to grip, slack and wrap, and once what the tape
+may be wrong by. The outer of two inflated layers gets the length that lets it bulge.
+"""
+
+import math
+
+from hoopwright.cover.bulge import bulge_extra
+from hoopwright.cover.cover import LayerName
+from hoopwright.cover.size import Size, add_up
+from hoopwright.farm import Layers, Side, Skin
+from hoopwright.survey import Survey
+
+TOLERANCE = "tape tolerance"
+BULGE = "outer layer's bulge"
+BULGE_RULE = (
+    " The outer layer is cut longer so that air can lift it by the gap: the arc over the lines "
+    "that hold it, raised by the gap, less the arc at rest, both reckoned as circle arcs whatever "
+    "the shape of the bow."
+)
+
+Part = tuple[str, float]
+
+
+def layer_films(layers: Layers) -> tuple[tuple[LayerName, str], ...]:
+    """Return name and film key of each layer, the outer one first."""
+    if layers.count == 1:
+        return (("single", layers.outer),)
+    return (("outer", layers.outer), ("inner", layers.inner))
+
+
+def side_drop(survey: Survey, side: int, height_m: float) -> float:
+    """Return the way along the bow from the hip seam down to a height, m."""
+    at_m = survey.curve.position_at_height(height_m, side)
+    return abs(survey.hip_at_m[side] - at_m)
+
+
+def roof_width(survey: Survey, skin: Skin, layer: LayerName) -> Size:
+    """Return the width of a roof sheet that ends at the hip boards, m."""
+    allowances = skin.allowances
+    return add_up(
+        "Over the outside of the bow from hip seam to hip seam, with a tail beyond the channel on "
+        "each edge." + _bulge_rule(layer, skin.inflation_gap_m),
+        ("over the bow, hip to hip", survey.roof_girth_m),
+        ("2 x tail at the hip", 2 * allowances.hip_tail_m),
+        (BULGE, _roof_bulge(survey, skin, layer)),
+        (TOLERANCE, allowances.measuring_tolerance_m),
+    )
+
+
+def whole_width(
+    survey: Survey,
+    skin: Skin,
+    sides: tuple[Side, Side],
+    inflated_sides: tuple[bool, bool],
+    layer: LayerName,
+) -> Size:
+    """Return the width of a sheet that covers roof and both sides, m."""
+    below: list[Part] = []
+    for n, side in enumerate(sides):
+        below += _below_hip(survey, skin, n, side)
+        if inflated_sides[n] and layer == "outer":
+            below.append((f"{side.name}: {BULGE}", _side_bulge(survey, skin, n, side)))
+    return add_up(
+        "Over the outside of the bow from hip seam to hip seam; then on a roll-up side down the "
+        "bow to the shut bar with slack and wrap, on a fixed side and in pockets to the baseboard "
+        "with its tail, whichever is longer." + _bulge_rule(layer, skin.inflation_gap_m),
+        ("over the bow, hip to hip", survey.roof_girth_m),
+        *below,
+        (BULGE, _roof_bulge(survey, skin, layer)),
+        (TOLERANCE, skin.allowances.measuring_tolerance_m),
+    )
+
+
+def curtain_hang(survey: Survey, n: int, side: Side) -> Size:
+    """Return the film from the hip seam to the bar when shut, m."""
+    return add_up(
+        "Along the bow from the hip seam to the bar when shut, and the slack.",
+        *_hang(survey, n, side),
+    )
+
+
+def curtain_height(
+    survey: Survey, skin: Skin, n: int, side: Side, layer: LayerName, inflated: bool
+) -> Size:
+    """Return the cut height of a curtain that is apart from the roof, m."""
+    allowances = skin.allowances
+    bulge_m = _side_bulge(survey, skin, n, side) if inflated and layer == "outer" else 0.0
+    return add_up(
+        "Along the bow from the hip seam to the bar when shut, with the tail above the hip board, "
+        "the slack and the wrap on the bar." + _bulge_rule(layer, bulge_m),
+        *_hang(survey, n, side),
+        ("tail at the hip", allowances.curtain_top_tail_m),
+        ("wrap on the roll bar", allowances.bar_wrap_m),
+        (BULGE, bulge_m),
+        (TOLERANCE, allowances.measuring_tolerance_m),
+    )
+
+
+def curtain_share(
+    survey: Survey, skin: Skin, n: int, side: Side, layer: LayerName, inflated: bool
+) -> Size:
+    """Return what a curtain adds to the width of a whole sheet, m."""
+    bulge_m = _side_bulge(survey, skin, n, side) if inflated and layer == "outer" else 0.0
+    return add_up(
+        "Along the bow from the hip seam to the bar when shut, with the slack and the wrap on the "
+        "bar; the sheet runs on over the hip board." + _bulge_rule(layer, bulge_m),
+        *_hang(survey, n, side),
+        ("wrap on the roll bar", skin.allowances.bar_wrap_m),
+        (BULGE, bulge_m),
+    )
+
+
+def fixed_height(
+    survey: Survey, skin: Skin, n: int, layer: LayerName = "single", inflated: bool = False
+) -> Size:
+    """Return the cut height of film that is fixed from hip board to baseboard, m."""
+    allowances = skin.allowances
+    raised = inflated and layer == "outer"
+    bulge_m = bulge_extra(survey.side_m[n], 0.0, skin.inflation_gap_m) if raised else 0.0
+    return add_up(
+        "Along the bow from the hip seam to the top of the baseboard, with the tails above the hip "
+        "board and below the baseboard channel." + _bulge_rule(layer, bulge_m),
+        ("hip seam to baseboard", survey.side_m[n]),
+        ("tail at the hip", allowances.curtain_top_tail_m),
+        ("tail at the baseboard", allowances.baseboard_tail_m),
+        (BULGE, bulge_m),
+        (TOLERANCE, allowances.measuring_tolerance_m),
+    )
+
+
+def pocket_height(survey: Survey, skin: Skin, n: int, side: Side) -> Size:
+    """Return the cut height of pockets and split strips, m.
+
+    They are cut to the height of the curtain, so that one strip of film serves both, and never
+    less than the baseboard needs.
+
+    Source:
+        Common practice, no published source.
+    """
+    curtain = curtain_height(survey, skin, n, side, "single", False)
+    fixed = fixed_height(survey, skin, n)
+    if fixed.total_m > curtain.total_m:
+        return fixed
+    return Size(
+        f"As high as the curtain, so that one strip serves both. {curtain.rule}", curtain.parts
+    )
+
+
+def whole_length(survey: Survey, skin: Skin) -> Size:
+    """Return the length of a sheet that runs from end bow to end bow, m."""
+    return add_up(
+        "From the first bow to the last, with a tail past each end bow.",
+        ("first to last bow", survey.length_m),
+        ("2 x tail past the end bow", 2 * skin.allowances.end_tail_m),
+        (TOLERANCE, skin.allowances.measuring_tolerance_m),
+    )
+
+
+def seam_length(survey: Survey, skin: Skin, from_m: float, to_m: float) -> Size:
+    """Return the length of a sheet that ends at one or two cross seams, m.
+
+    Args:
+        survey: The frame as built.
+        skin: The skin as chosen.
+        from_m: Seam in front of it, or 0 at the first bow, m.
+        to_m: Seam behind it, or the last bow, m.
+    """
+    allowances = skin.allowances
+    seams = (from_m > 0) + (to_m < survey.length_m)
+    tails = 2 - seams
+    return add_up(
+        "Between its cross seams, with half the lap past each seam and the tail past an end bow.",
+        ("along the tunnel", to_m - from_m),
+        (f"{seams} x half the lap at the seam", seams * allowances.seam_lap_m / 2),
+        (f"{tails} x tail past the end bow", tails * allowances.end_tail_m),
+        (TOLERANCE, allowances.measuring_tolerance_m),
+    )
+
+
+def _hang(survey: Survey, n: int, side: Side) -> tuple[Part, Part]:
+    drop_m = side_drop(survey, n, side.shut_height_m)
+    return ("hip seam to shut bar", drop_m), ("slack", side.slack_m)
+
+
+def _below_hip(survey: Survey, skin: Skin, n: int, side: Side) -> list[Part]:
+    """Return what one side adds to a whole sheet below the hip seam."""
+    allowances = skin.allowances
+    fixed = [
+        (f"{side.name}: hip seam to baseboard", survey.side_m[n]),
+        (f"{side.name}: tail at the baseboard", allowances.baseboard_tail_m),
+    ]
+    if side.kind == "fixed":
+        return fixed
+    rolled = [(f"{side.name}: {name}", length_m) for name, length_m in _hang(survey, n, side)]
+    rolled.append((f"{side.name}: wrap on the roll bar", allowances.bar_wrap_m))
+    if any(side.pocket_bays) and sum(p[1] for p in fixed) > sum(p[1] for p in rolled):
+        return fixed
+    return rolled
+
+
+def _bulge_rule(layer: LayerName, extra_m: float) -> str:
+    return BULGE_RULE if layer == "outer" and extra_m > 0 else ""
+
+
+def _roof_bulge(survey: Survey, skin: Skin, layer: LayerName) -> float:
+    """Return the outer layer's extra between the hip seams, m."""
+    if layer != "outer":
+        return 0.0
+    (x0, y0), (x1, y1) = (survey.curve.point_at(at_m) for at_m in survey.hip_at_m)
+    chord_m = math.hypot(x1 - x0, y1 - y0)
+    rise_m = (x0 * (y1 - y0) - (x1 - x0) * (y0 - survey.height_m)) / chord_m
+    return bulge_extra(chord_m, max(0.0, rise_m), skin.inflation_gap_m)
+
+
+def _side_bulge(survey: Survey, skin: Skin, n: int, side: Side) -> float:
+    """Return the outer layer's extra on a side, m: the chord is the way down the bow."""
+    fixed = side.kind == "fixed"
+    drop_m = survey.side_m[n] if fixed else side_drop(survey, n, side.shut_height_m)
+    return bulge_extra(drop_m, 0.0, skin.inflation_gap_m)
