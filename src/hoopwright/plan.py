@@ -153,11 +153,11 @@ def _skin_tunnel(
     cover = _cover(covering, survey, skin, sides, ends, catalogue.films, air.inflated_sides)
     curtains = _curtains(
         survey,
-        frame.boards,
         sides,
         cover,
         catalogue.bars,
         catalogue.drives,
+        catalogue.parts,
         limits,
         skin.allowances.bar_wrap_m,
     )

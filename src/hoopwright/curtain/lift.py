@@ -1,0 +1,54 @@
+"""One place of a bar on its way up: how thick the roll is and what it pulls."""
+
+from dataclasses import dataclass
+
+from hoopwright.curtain.bar import bar_mass, winding_radius
+from hoopwright.curtain.hung import HungCurtain
+from hoopwright.curtain.lifting import hand_force, hanging_weight, winding_torque
+from hoopwright.curtain.rolling import roll_radius
+
+
+@dataclass(frozen=True, slots=True)
+class Lift:
+    """One place of a bar on its way up.
+
+    Attributes:
+        radius_m: Radius of the roll, m.
+        weight_n: What hangs on the film, N.
+        torque_nm: Torque at the cranked end with rubbing, N m.
+        line_torque_n: Torque that each metre of bar takes with rubbing, N m/m.
+        extra_torque_nm: Torque for what the bar carries of the crank, with rubbing, N m.
+        hand_n: Force at the handle, N.
+    """
+
+    radius_m: float
+    weight_n: float
+    torque_nm: float
+    line_torque_n: float
+    extra_torque_nm: float
+    hand_n: float
+
+
+def lift_at(hung: HungCurtain, wound_m: float) -> Lift:
+    """Return roll, weight, torque and hand force with some film on the bar.
+
+    Args:
+        hung: The curtain.
+        wound_m: Film on the bar, m.
+
+    Source:
+        The rules of `rolling` and `lifting`.
+    """
+    span, drive, rubbing = hung.span, hung.drive, hung.limits.rubbing_share
+    radius_m = roll_radius(winding_radius(hung.bar.section), span.thickness_m, wound_m)
+    line_kg_m = bar_mass(hung.bar) + span.film_mass_kg_m2 * wound_m
+    weight_n = hanging_weight(line_kg_m, span.length_m, drive.mass_kg)
+    torque_nm = winding_torque(weight_n, radius_m, rubbing)
+    return Lift(
+        radius_m=radius_m,
+        weight_n=weight_n,
+        torque_nm=torque_nm,
+        line_torque_n=winding_torque(hanging_weight(line_kg_m, 1.0, 0.0), radius_m, rubbing),
+        extra_torque_nm=winding_torque(hanging_weight(0.0, 0.0, drive.mass_kg), radius_m, rubbing),
+        hand_n=hand_force(torque_nm, drive.arm_m, drive.ratio, drive.efficiency),
+    )
