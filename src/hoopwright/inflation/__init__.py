@@ -1,1 +1,6 @@
-"""Fill the space between two layers with air."""
+"""Fill the space between two layers with air: seals, cells and the jumpers between them."""
+
+from hoopwright.inflation.cells import fill_cells
+from hoopwright.inflation.inflation import Cell, Inflation, Jumper, Seal
+
+__all__ = ["Cell", "Inflation", "Jumper", "Seal", "fill_cells"]

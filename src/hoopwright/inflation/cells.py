@@ -1,0 +1,171 @@
+"""Fill the cells with air: which closed spaces there are, how much air they hold, what feeds them.
+
+A roof of two layers is one cell, cut at each cross seam because both layers are gripped there. A
+curtain of two layers is a cell of its own when its side is to be inflated; in one sheet too, as
+the hip board clamps the sheet between roof and curtain. Pockets, strips and end walls are not
+inflated. The blower blows into the first roof cell; jumpers carry the air on.
+
+Volumes take the full shape: between two circle arcs over the chord from hip to hip for the roof,
+whatever the shape of its bows, and between a flat inner and a bowed outer layer for a curtain.
+"""
+
+import math
+
+from hoopwright.cover.cover import Cover, CurtainSpan
+from hoopwright.farm import Air, Bench, Side, Skin
+from hoopwright.inflation.inflation import Cell, Inflation, Seal
+from hoopwright.inflation.jumpers import place_jumpers
+from hoopwright.inflation.seals import seal_edges
+from hoopwright.inflation.segment import gap_area
+from hoopwright.quantity.working import DERIVED, ENTERED, Term, Working
+from hoopwright.survey.survey import Survey
+
+
+def fill_cells(
+    survey: Survey,
+    skin: Skin,
+    sides: tuple[Side, Side],
+    air: Air,
+    cover: Cover,
+    bench: Bench,
+) -> Inflation:
+    """Return the seals, cells and jumpers of one tunnel.
+
+    Args:
+        survey: The frame as built.
+        skin: The skin as chosen.
+        sides: Both sides as chosen.
+        air: Air between two layers as chosen.
+        cover: The skin laid one way.
+        bench: How fast seals are made.
+    """
+    spans = [s for s in cover.curtains if s.layers == 2 and air.inflated_sides[s.side]]
+    roof = _roof_cells(survey, skin, air.blower is not None) if skin.roof.count == 2 else ()
+    curtains = tuple(
+        (span.side, _curtain_cell(span, sides[span.side].name, skin.inflation_gap_m))
+        for span in spans
+    )
+    cells = (*roof, *(cell for _, cell in curtains))
+    seals = tuple(
+        seal
+        for span in spans
+        for seal in seal_edges(span, cover.covering, air.seals_per_edge, bench)
+    )
+    seal_m = sum((seal.total_m for seal in seals), 0.0)
+    bench_min = sum((seal.minutes for seal in seals), 0.0)
+    return Inflation(
+        seals=seals,
+        cells=cells,
+        jumpers=place_jumpers(roof, curtains, air.long_cell_m),
+        seal_m=seal_m,
+        bench_min=bench_min,
+        volume_m3=sum((cell.volume_m3 for cell in cells), 0.0),
+        blower=air.blower if cells else None,
+        workings=_totals(seals, cells, bench),
+    )
+
+
+def curtain_rise(hang_m: float, gap_m: float) -> float:
+    """Return how far the outer layer of an inflated curtain bows out, m.
+
+    Args:
+        hang_m: Film between hip board and bar, m.
+        gap_m: Wanted gap, m.
+
+    Returns:
+        The gap, m, but never more than a half circle over the hanging film.
+
+    Source:
+        Derived here; gap: the user's entry.
+    """
+    return min(gap_m, hang_m / 2)
+
+
+def _roof_chord(survey: Survey) -> tuple[float, float]:
+    """Return the chord from hip to hip and the rise of the ridge over its middle, m."""
+    first_x, first_y = survey.curve.point_at(survey.hip_at_m[0])
+    second_x, second_y = survey.curve.point_at(survey.hip_at_m[1])
+    chord_m = math.hypot(second_x - first_x, second_y - first_y)
+    return chord_m, survey.height_m - (first_y + second_y) / 2
+
+
+def _roof_cells(survey: Survey, skin: Skin, has_blower: bool) -> tuple[Cell, ...]:
+    chord_m, rise_m = _roof_chord(survey)
+    area_m2 = gap_area(chord_m, rise_m, skin.inflation_gap_m)
+    sizes = (
+        Term("chord from hip to hip", chord_m, "m"),
+        Term("rise of the ridge over it", rise_m, "m"),
+        Term("gap at the ridge", skin.inflation_gap_m, "m"),
+    )
+    edges_m = (0.0, *skin.cross_seams_m, survey.length_m)
+    alone = not skin.cross_seams_m
+    return tuple(
+        Cell(
+            mark=f"cell/roof/{n}",
+            name="Roof" if alone else f"Roof, cell {n + 1}",
+            place="roof",
+            from_m=edges_m[n],
+            to_m=edges_m[n + 1],
+            volume_m3=area_m2 * (edges_m[n + 1] - edges_m[n]),
+            fed=has_blower and n == 0,
+            workings=(
+                *_cell_ends(edges_m[n], edges_m[n + 1], "An end bow or a cross seam."),
+                Working(
+                    "volume_m3",
+                    "Area between two arcs from hip to hip, the outer raised by the gap, times "
+                    "the length of the cell.",
+                    (*sizes, Term("length of the cell", edges_m[n + 1] - edges_m[n], "m")),
+                ),
+            ),
+        )
+        for n in range(len(edges_m) - 1)
+    )
+
+
+def _curtain_cell(span: CurtainSpan, side_name: str, gap_m: float) -> Cell:
+    rise_m = curtain_rise(span.hang_m, gap_m)
+    return Cell(
+        mark=f"cell/{span.mark}",
+        name=f"{side_name}, curtain {span.index + 1}",
+        place=span.mark,
+        from_m=span.from_m,
+        to_m=span.to_m,
+        volume_m3=gap_area(span.hang_m, 0.0, rise_m) * (span.to_m - span.from_m),
+        fed=False,
+        workings=(
+            *_cell_ends(span.from_m, span.to_m, "An end of the curtain."),
+            Working(
+                "volume_m3",
+                "Area between the flat inner and the bowed outer layer, times the length of the "
+                "curtain.",
+                (
+                    Term("film from hip seam to bar", span.hang_m, "m"),
+                    Term("rise of the outer layer", rise_m, "m"),
+                    Term("length of the curtain", span.to_m - span.from_m, "m"),
+                ),
+            ),
+        ),
+    )
+
+
+def _cell_ends(from_m: float, to_m: float, rule: str) -> tuple[Working, Working]:
+    return (
+        Working("from_m", rule, (Term("from the front", from_m, "m"),)),
+        Working("to_m", rule, (Term("from the front", to_m, "m"),)),
+    )
+
+
+def _totals(seals: tuple[Seal, ...], cells: tuple[Cell, ...], bench: Bench) -> tuple[Working, ...]:
+    edges = Term("edges", len(seals), "count")
+    rate = Term("sealing rate", bench.seal_rate_m_min, "m/min")
+    set_up = Term("set-up for one edge", bench.set_up_min, "min")
+    return (
+        Working("seal_m", "Sum of all sealed edges with their passes.", (edges,)),
+        Working(
+            "bench_min",
+            "Sum of the bench time of all edges.",
+            (edges, rate, set_up),
+            f"{DERIVED}; rate and set-up: {ENTERED}",
+        ),
+        Working("volume_m3", "Sum of all cells.", (Term("cells", len(cells), "count"),)),
+    )
