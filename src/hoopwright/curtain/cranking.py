@@ -111,7 +111,7 @@ def work_curtain(hung: HungCurtain) -> CurtainWork:
         rope_legs=legs,
         eyes=legs + 1 if legs else 0,
     )
-    return replace(work, workings=explain_work(hung, work))
+    return replace(work, workings=explain_work(hung, work, high.line_torque_n))
 
 
 def _stiffness(hung: HungCurtain) -> tuple[float, float]:

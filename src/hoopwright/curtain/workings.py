@@ -16,33 +16,50 @@ LEVER = "derived here; rubbing: the user's entry"
 NO_ROPE = "No wind rope is chosen."
 
 
-def explain_work(hung: HungCurtain, work: CurtainWork) -> tuple[Working, ...]:
-    """Return a working for each figure of a worked curtain."""
+def explain_work(hung: HungCurtain, work: CurtainWork, line_torque_n: float) -> tuple[Working, ...]:
+    """Return a working for each figure of a worked curtain.
+
+    Args:
+        hung: The curtain.
+        work: What working it yields.
+        line_torque_n: Torque that each metre of bar takes at the top, N m/m.
+    """
     length = Term("length of the bar", work.length_m, "m")
     travel = Term("climb of the bar", work.travel_m, "m")
-    wound = tuple(
-        Term(f"film on the bar {place}", wound_m, "m")
-        for place, wound_m in zip(("shut", "half way", "open"), hung.wound_m, strict=True)
-    )
+    wound = _places("film on the bar", hung.wound_m, "m")
+    rolls = _places("roll", work.diameters_m, "m_thin")
+    line = Term("torque of one metre of bar, open", line_torque_n, "N m")
     return (
-        *_rolls(hung, work, length, travel, wound),
-        *_forces(hung, work, length, wound),
-        *_twists(hung, work, length),
+        *_rolls(hung, work, length, travel, wound, rolls),
+        *_forces(hung, work, length, wound, rolls),
+        *_twists(hung, work, length, line, rolls[2]),
         *_bars(hung, work, length),
         *_ropes(hung, work, length, travel),
     )
 
 
+def _places(name: str, values: tuple[float, float, float], unit: str) -> tuple[Term, ...]:
+    shut, half_way, high = values
+    return (
+        Term(f"{name} shut", shut, unit),
+        Term(f"{name} half way", half_way, unit),
+        Term(f"{name} open", high, unit),
+    )
+
+
 def _rolls(
-    hung: HungCurtain, work: CurtainWork, length: Term, travel: Term, wound: tuple[Term, ...]
+    hung: HungCurtain,
+    work: CurtainWork,
+    length: Term,
+    travel: Term,
+    wound: tuple[Term, ...],
+    rolls: tuple[Term, ...],
 ) -> tuple[Working, ...]:
     hang = Term("film from hip seam to bar", hung.span.hang_m, "m")
     film = Term("film, all layers", hung.span.thickness_m, "m_film")
     bare = Term("bare bar", 2 * winding_radius(hung.bar.section), "m_thin")
     turns = Term("turns of the bar", work.turns, "turns")
     ratio = Term("handle turns for one of the bar", hung.drive.ratio, "ratio")
-    sizes = (Term("roll shut", work.diameters_m[0], "m_thin"),)
-    ends = (*sizes, Term("roll open", work.diameters_m[2], "m_thin"))
     return (
         Working("length_m", "The bar is as long as its curtain.", (length,)),
         Working(
@@ -60,7 +77,7 @@ def _rolls(
         Working(
             "turns",
             "Film wound over pi times the mean of the roll's diameters shut and open.",
-            (hang, *ends),
+            (hang, rolls[0], rolls[2]),
         ),
         Working("handle_turns", "Turns of the bar times the ratio.", (turns, ratio)),
         Working(
@@ -71,14 +88,18 @@ def _rolls(
                 Term("clear length", hung.span.open_to_m - hung.span.open_from_m, "m"),
                 travel,
                 Term("side along the bow", hung.side_m, "m"),
-                ends[1],
+                rolls[2],
             ),
         ),
     )
 
 
 def _forces(
-    hung: HungCurtain, work: CurtainWork, length: Term, wound: tuple[Term, ...]
+    hung: HungCurtain,
+    work: CurtainWork,
+    length: Term,
+    wound: tuple[Term, ...],
+    rolls: tuple[Term, ...],
 ) -> tuple[Working, ...]:
     drive = hung.drive
     bar = Term("bar with cap", bar_mass(hung.bar), "kg/m")
@@ -89,10 +110,10 @@ def _forces(
         Term("ratio", drive.ratio, "ratio"),
         Term("efficiency", drive.efficiency, "share"),
     )
-    open_weight = Term("weight open", work.weights_n[2], "N")
-    open_roll = Term("roll open", work.diameters_m[2], "m_thin")
+    weights = _places("weight", work.weights_n, "N")
+    torques = _places("torque", work.torques_nm, "N m")
     rubbing = Term("rubbing", hung.limits.rubbing_share, "share")
-    torque = Term("torque open", work.torques_nm[2], "N m")
+    lifted = Term("film on the bar when it lifts", hung.wound_m[2] - work.travel_m, "m")
     climb = Term("climb of the bar", work.travel_m, "m")
     limit = Term("hand force limit", hung.limits.hand_force_n, "N")
     return (
@@ -106,50 +127,50 @@ def _forces(
         Working(
             "torques_nm",
             "Weight times half the roll's diameter, and rubbing on top. Shut, half way, open.",
-            (open_weight, open_roll, rubbing),
+            (*weights, *rolls, rubbing),
             LEVER,
         ),
         Working(
             "hand_forces_n",
             "Torque over arm, ratio and efficiency. Shut, half way, open.",
-            (torque, *handle),
+            (*torques, *handle),
         ),
         Working(
             "hardest_n",
             "Weight and roll only grow on the way up, so the handle is hardest at the top.",
-            (torque, *handle),
+            (torques[2], *handle),
         ),
         Working(
             "energy_j",
             "Gravity times climb times the mass that climbs: bar, crank and film on the bar all "
             "the way, hanging film half of it.",
-            (bar, film, length, crank, wound[0], climb),
+            (bar, film, length, crank, lifted, climb),
         ),
         Working(
             "hand_length_m",
             "The length at which the handle takes the limit at the top.",
-            (limit, *handle, bar, film, wound[2], open_roll, rubbing, crank),
+            (limit, *handle, bar, film, wound[2], rolls[2], rubbing, crank),
             "derived here; hand force limit and rubbing: the user's entry",
         ),
     )
 
 
-def _twists(hung: HungCurtain, work: CurtainWork, length: Term) -> tuple[Working, ...]:
+def _twists(
+    hung: HungCurtain, work: CurtainWork, length: Term, line: Term, open_roll: Term
+) -> tuple[Working, ...]:
     bar = hung.bar
     tube = (
         Term("outside of the bar", bar.section.outside_m, "m_thin"),
         Term("wall", bar.section.wall_m, "m_thin"),
         Term("shear modulus", f"{SHEAR_PA[bar.material] / 1e9:g} GPa ({bar.material})", "text"),
     )
-    torque = Term("torque open", work.torques_nm[2], "N m")
-    open_roll = Term("roll open", work.diameters_m[2], "m_thin")
     limit = Term("trailing limit", hung.limits.trailing_m, "m_thin")
     return (
         Working(
             "twist_rad",
             "Cranked at one end, at the top: torque of a metre of bar times length squared over "
             "twice the torsional stiffness. Play in the joints is not counted.",
-            (torque, length, *tube),
+            (line, length, *tube),
             SHEAR_SOURCE,
         ),
         Working(
@@ -159,9 +180,9 @@ def _twists(hung: HungCurtain, work: CurtainWork, length: Term) -> tuple[Working
         ),
         Working(
             "trailing_length_m",
-            "The length at which the free end hangs behind by the limit. It grows with the square "
-            "root of the limit.",
-            (limit, torque, length, open_roll, *tube),
+            "The length at which the free end hangs behind by the limit: the square root of twice "
+            "the torsional stiffness times the limit over roll radius and torque of a metre.",
+            (limit, line, open_roll, *tube),
             SHEAR_SOURCE,
         ),
     )
