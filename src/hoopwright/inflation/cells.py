@@ -42,8 +42,7 @@ def fill_cells(
     spans = [s for s in cover.curtains if s.layers == 2 and air.inflated_sides[s.side]]
     roof = _roof_cells(survey, skin, air.blower is not None) if skin.roof.count == 2 else ()
     curtains = tuple(
-        (span.side, _curtain_cell(span, sides[span.side].name, skin.inflation_gap_m))
-        for span in spans
+        (span.side, _curtain_cell(span, sides[span.side], skin.inflation_gap_m)) for span in spans
     )
     cells = (*roof, *(cell for _, cell in curtains))
     seals = tuple(
@@ -65,28 +64,11 @@ def fill_cells(
     )
 
 
-def curtain_rise(hang_m: float, gap_m: float) -> float:
-    """Return how far the outer layer of an inflated curtain bows out, m.
-
-    Args:
-        hang_m: Film between hip board and bar, m.
-        gap_m: Wanted gap, m.
-
-    Returns:
-        The gap, m, but never more than a half circle over the hanging film.
-
-    Source:
-        Derived here; gap: the user's entry.
-    """
-    return min(gap_m, hang_m / 2)
-
-
 def _roof_chord(survey: Survey) -> tuple[float, float]:
-    """Return the chord from hip to hip and the rise of the ridge over its middle, m."""
-    first_x, first_y = survey.curve.point_at(survey.hip_at_m[0])
-    second_x, second_y = survey.curve.point_at(survey.hip_at_m[1])
-    chord_m = math.hypot(second_x - first_x, second_y - first_y)
-    return chord_m, survey.height_m - (first_y + second_y) / 2
+    """Return the chord from hip to hip and the distance of the ridge from it, m."""
+    (x0, y0), (x1, y1) = (survey.curve.point_at(at_m) for at_m in survey.hip_at_m)
+    chord_m = math.hypot(x1 - x0, y1 - y0)
+    return chord_m, (x0 * (y1 - y0) + (x1 - x0) * (survey.height_m - y0)) / chord_m
 
 
 def _roof_cells(survey: Survey, skin: Skin, has_blower: bool) -> tuple[Cell, ...]:
@@ -122,15 +104,16 @@ def _roof_cells(survey: Survey, skin: Skin, has_blower: bool) -> tuple[Cell, ...
     )
 
 
-def _curtain_cell(span: CurtainSpan, side_name: str, gap_m: float) -> Cell:
-    rise_m = curtain_rise(span.hang_m, gap_m)
+def _curtain_cell(span: CurtainSpan, side: Side, gap_m: float) -> Cell:
+    drop_m = span.hang_m - side.slack_m
+    length_m = span.to_m - span.from_m
     return Cell(
         mark=f"cell/{span.mark}",
-        name=f"{side_name}, curtain {span.index + 1}",
+        name=f"{side.name}, curtain {span.index + 1}",
         place=span.mark,
         from_m=span.from_m,
         to_m=span.to_m,
-        volume_m3=gap_area(span.hang_m, 0.0, rise_m) * (span.to_m - span.from_m),
+        volume_m3=gap_area(drop_m, 0.0, gap_m) * length_m,
         fed=False,
         workings=(
             *_cell_ends(span.from_m, span.to_m, "An end of the curtain."),
@@ -139,9 +122,9 @@ def _curtain_cell(span: CurtainSpan, side_name: str, gap_m: float) -> Cell:
                 "Area between the flat inner and the bowed outer layer, times the length of the "
                 "curtain.",
                 (
-                    Term("film from hip seam to bar", span.hang_m, "m"),
-                    Term("rise of the outer layer", rise_m, "m"),
-                    Term("length of the curtain", span.to_m - span.from_m, "m"),
+                    Term("from hip seam to bar", drop_m, "m"),
+                    Term("gap in the middle", gap_m, "m"),
+                    Term("length of the curtain", length_m, "m"),
                 ),
             ),
         ),
