@@ -194,7 +194,7 @@ class Catalogue(Entered, frozen=True):
     parts: tuple[Part, ...]
 
     def __post_init__(self) -> None:
-        """Refuse two things of one key, and bars and drives whose parts are not listed."""
+        """Refuse two things of one key, parts that are not listed, sticks too short to join."""
         Entered.__post_init__(self)
         for label, things in (
             ("films", self.films),
@@ -211,6 +211,7 @@ class Catalogue(Entered, frozen=True):
         known = {p.key for p in self.parts}
         for bar in self.bars:
             _check_part(bar.part, known, f"bars: {bar.key}")
+            _check_stick(bar, self.part(bar.part))
         for drive in self.drives:
             for key in (drive.part, drive.extension_part, drive.joint_part):
                 _check_part(key, known, f"drives: {drive.key}")
@@ -248,4 +249,12 @@ def _check_part(key: str, known: set[str], owner: str) -> None:
     if key not in known:
         raise ValueError(
             f"{owner}: there is no part {key!r} in the catalogue; add it or correct it"
+        )
+
+
+def _check_stick(bar: Bar, stick: Part) -> None:
+    if stick.holds <= bar.overlap_m:
+        raise ValueError(
+            f"bars: {bar.key}: a joint takes {bar.overlap_m:g} m and its stick {stick.key!r} is "
+            f"only {stick.holds:g} m long; enter a longer stick or a shorter overlap"
         )
