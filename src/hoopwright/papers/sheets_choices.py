@@ -1,0 +1,153 @@
+"""The choices behind a plan in words: frame, skin, sides, air, allowances, money, limits."""
+
+from collections.abc import Iterable
+
+from msgspec import Struct
+
+from hoopwright.farm.catalogue import Catalogue
+from hoopwright.farm.entered import describe
+from hoopwright.farm.farm import Farm, Tunnel
+from hoopwright.farm.frame import EvenBows, Profile
+from hoopwright.farm.side import Side
+from hoopwright.farm.skin import Covering, End, Layers
+from hoopwright.papers.sheet import SECTION, TEXT, Row, wide_row
+from hoopwright.quantity.money import format_money
+from hoopwright.quantity.units import Units, show
+
+COVERINGS: dict[Covering, str] = {
+    "one_sheet": "one sheet",
+    "roof_and_sides": "roof and sides apart",
+}
+
+Words = tuple[tuple[str, str], ...]
+
+
+def choice_rows(farm: Farm, last: int) -> list[Row]:
+    """Return the choices in words; tunnels that share all of them share the words.
+
+    Args:
+        farm: The farm.
+        last: Last column of the sheet.
+    """
+    shared: dict[Words, list[str]] = {}
+    for tunnel in farm.tunnels:
+        shared.setdefault(_tunnel_words(tunnel, farm), []).append(tunnel.name)
+    rows: list[Row] = []
+    for lines, names in shared.items():
+        rows += [Row(), wide_row(f"What was chosen for {', '.join(names)}", SECTION, last)]
+        rows += [wide_row(text, TEXT, last, label=label) for label, text in lines]
+    rows += [Row(), wide_row("What was chosen for the whole farm", SECTION, last)]
+    return rows + [wide_row(text, TEXT, last, label=label) for label, text in _farm_words(farm)]
+
+
+def _tunnel_words(tunnel: Tunnel, farm: Farm) -> Words:
+    units, skin, air = farm.units, tunnel.skin, tunnel.air
+    lines = [
+        ("Frame", _frame_words(tunnel, units)),
+        ("Covering", COVERINGS[skin.covering]),
+        ("Roof" if skin.covering == "roof_and_sides" else "Sheet", _film(skin.roof, farm)),
+    ]
+    if skin.covering == "roof_and_sides":
+        lines.append(("Curtains", _film(skin.sides, farm)))
+    lines.append(("Pockets and strips", _film(skin.pockets, farm)))
+    if skin.cross_seams_m:
+        lines.append(("Cross seams at", ", ".join(show(x, "m", units) for x in skin.cross_seams_m)))
+    for number, side in enumerate(tunnel.sides):
+        boards = tunnel.frame.boards[number]
+        heights = (
+            f"hip board ({boards.hip_board}) at {show(boards.hip_height_m, 'm', units)}, "
+            f"baseboard ({boards.baseboard}) at {show(boards.baseboard_height_m, 'm', units)}"
+        )
+        lines.append((side.name, f"{_side_words(side, farm.catalogue, units)}; {heights}"))
+    lines += [(end.name, _end_words(end, farm)) for end in tunnel.ends]
+    if air.blower is not None:
+        lines.append(("Blower", farm.catalogue.part(air.blower).name))
+        lines.append(("Sealed and inflated sides", _inflated(tunnel)))
+    lines += _entered(skin.allowances, units)
+    lines += _entered(skin, units) + _entered(air, units)
+    return tuple(lines)
+
+
+def _frame_words(tunnel: Tunnel, units: Units) -> str:
+    profile, bows = tunnel.frame.profile, tunnel.frame.bows
+    sizes = "; ".join(f"{label.lower()} {text}" for label, text in _entered(profile, units))
+    spacing = (
+        f"{bows.count} bows every {show(bows.spacing_m, 'm', units)}"
+        if isinstance(bows, EvenBows)
+        else f"{len(bows.positions_m)} bows where the tape found them"
+    )
+    tube = show(tunnel.frame.tube_diameter_m, "m_thin", units)
+    return f"{shape_name(profile)}; {sizes}; {spacing}; tube {tube}"
+
+
+def _film(layers: Layers, farm: Farm) -> str:
+    outer = farm.catalogue.film(layers.outer).name
+    if layers.count == 1:
+        return f"one layer: {outer}"
+    return f"two layers: {outer} outside, {farm.catalogue.film(layers.inner).name} inside"
+
+
+def _side_words(side: Side, catalogue: Catalogue, units: Units) -> str:
+    if side.kind == "fixed":
+        return "fixed film"
+    splits = [
+        f"split at {show(split.at_m, 'm', units)} "
+        f"({'the curtains lap' if split.join == 'lap' else 'film strip behind'})"
+        for split in side.splits
+    ]
+    cranks = [
+        f"curtain {number} turned at the {panel.crank_end} by {catalogue.drive(panel.drive).name}"
+        for number, panel in enumerate(side.panels, start=1)
+    ]
+    front, back = side.pocket_bays
+    pockets = f"pockets of {front} and {back} bays"
+    sizes = [f"{label.lower()} {text}" for label, text in _entered(side, units)]
+    return "; ".join(("rolls up", *splits, *cranks, pockets, *sizes))
+
+
+def _end_words(end: End, farm: Farm) -> str:
+    if end.film is None:
+        return "not covered with film"
+    doors = [
+        f"door {show(door.width_m, 'm', farm.units)} wide, "
+        f"{show(door.height_m, 'm', farm.units)} high"
+        for door in end.doors
+    ]
+    return "; ".join((_film(end.film, farm), *doors))
+
+
+def _inflated(tunnel: Tunnel) -> str:
+    pairs = zip(tunnel.sides, tunnel.air.inflated_sides, strict=True)
+    return ", ".join(side.name for side, inflated in pairs if inflated) or "none"
+
+
+def _entered(part: Struct, units: Units) -> list[tuple[str, str]]:
+    """Return label and value of every number of an entered thing, as the forms show them."""
+    lines = []
+    for field in describe(type(part)):
+        value = getattr(part, field.name)
+        if isinstance(value, int | float) and field.low is not None:
+            label = field.label[:1].upper() + field.label[1:]
+            lines.append((label, show(value, field.unit or "count", units)))
+    return lines
+
+
+def _farm_words(farm: Farm) -> Iterable[tuple[str, str]]:
+    units, money = farm.units, farm.money
+    taxed = "taxed" if money.tax_on_freight else "not taxed"
+    lines = [
+        ("Sales tax", f"{show(money.tax_share, 'share', units)}, rounded once for the whole order"),
+        ("Freight", f"{format_money(money.freight, money.currency)}, {taxed}"),
+        ("Wage at the bench", f"{format_money(farm.bench.wage_per_hour, money.currency)} an hour"),
+        *_entered(farm.bench, units),
+        *_entered(farm.limits, units),
+        ("Sizes and prices", farm.catalogue.note),
+        ("Remarks", farm.note),
+    ]
+    return ((label, text) for label, text in lines if text)
+
+
+def shape_name(profile: Profile) -> str:
+    """Return what people call a shape of bow."""
+    names = {"RoundBow": "round bow", "GothicBow": "gothic bow"}
+    return names.get(type(profile).__name__, "straight rafters")

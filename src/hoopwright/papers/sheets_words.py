@@ -1,0 +1,226 @@
+"""What the plan says in words: checks, cautions, and the working of every figure."""
+
+from collections.abc import Iterable, Iterator, Sequence
+from decimal import Decimal
+
+from hoopwright.checks.variant import TunnelPlan
+from hoopwright.cover.cover import CurtainSpan
+from hoopwright.curtain.curtain import CurtainWork
+from hoopwright.farm.farm import Farm, Tunnel
+from hoopwright.inflation.inflation import Seal
+from hoopwright.papers.cautions import CAUTIONS
+from hoopwright.papers.sheet import Column, Entry, Look, Row, Sheet, Value, list_sheet
+from hoopwright.papers.sheets_sides import place_name
+from hoopwright.plan import Plan
+from hoopwright.quantity.money import format_money
+from hoopwright.quantity.units import Units, show
+from hoopwright.quantity.working import Explained, Term, Working, words
+
+SUFFIXES = (
+    ("_kg_m3", "kg/m3"),
+    ("_kg_m2", "kg/m2"),
+    ("_kg_m", "kg/m"),
+    ("_m_min", "m/min"),
+    ("_m_s", "m/s"),
+    ("_m3_s", "m3/s"),
+    ("_m3", "m3"),
+    ("_m2", "m2"),
+    ("_m", "m"),
+    ("_kg", "kg"),
+    ("_nm", "N m"),
+    ("_n", "N"),
+    ("_pa", "Pa"),
+    ("_j", "J"),
+    ("_w", "W"),
+    ("_rad", "rad"),
+    ("_min", "min"),
+    ("_h", "h"),
+    ("_years", "year"),
+)
+THIN = ("diameter", "diameters", "thickness", "trailing")
+SEVERITY = {"fault": "Fault: mend before ordering", "caution": "Caution", "note": "Note"}
+
+Explanation = tuple[str, Working, object]
+
+
+def checks_sheet(farm: Farm, plan: Plan) -> Sheet:
+    """Return every finding of the plan, the gravest first."""
+    columns = (
+        Column("How grave", 14),
+        Column("Tunnel", 14),
+        Column("What", 38),
+        Column("What happens if it stays", 38),
+        Column("What to do", 38),
+        Column("Source", 30),
+    )
+    lines = [
+        (
+            SEVERITY[found.severity],
+            found.tunnel or "whole farm",
+            words(found.what, farm.units),
+            words(found.why, farm.units),
+            words(found.mend, farm.units),
+            found.source,
+        )
+        for found in plan.findings
+    ]
+    faults = sum(found.severity == "fault" for found in plan.findings)
+    notes = (
+        f"{len(lines)} open, {faults} of them to be mended before anything is ordered."
+        if lines
+        else "Nothing is open.",
+    )
+    empty = "Every check passed. That does not replace measuring the frame once more."
+    made = list_sheet("Checks", "Checks of the plan", notes, columns, lines, empty=empty)
+    return _with_severity(made)
+
+
+def _with_severity(sheet: Sheet) -> Sheet:
+    """Return the sheet with faults and cautions marked by a fill, beside the word."""
+    looks = {SEVERITY["fault"]: Look("fault"), SEVERITY["caution"]: Look("caution")}
+    rows = []
+    for row in sheet.rows:
+        first = row.entries[0] if row.entries else None
+        if first and isinstance(first.value, str) and first.value in looks:
+            marked = (Entry(first.value, looks[first.value]), *row.entries[1:])
+            row = Row(marked, row.spans)
+        rows.append(row)
+    return Sheet(
+        name=sheet.name,
+        widths=sheet.widths,
+        rows=tuple(rows),
+        header_row=sheet.header_row,
+        filtered=sheet.filtered,
+    )
+
+
+def cautions_sheet() -> Sheet:
+    """Return the cautions of the whole job."""
+    columns = (Column("No.", 5, "0"), Column("Caution", 28), Column("What to do", 105))
+    lines = [(n, c.title, c.text) for n, c in enumerate(CAUTIONS, start=1)]
+    notes = ("Read them with the crew before the work starts.",)
+    return list_sheet("Cautions", "Cautions", notes, columns, lines, empty="")
+
+
+def working_sheet(farm: Farm, plan: Plan) -> Sheet:
+    """Return how each figure of the plan was got."""
+    columns = (
+        Column("What", 30),
+        Column("Figure", 20),
+        Column("Comes to", 18),
+        Column("Rule", 44),
+        Column("From", 40),
+        Column("Source", 24),
+    )
+    units, currency = farm.units, farm.money.currency
+    lines: list[Sequence[Value]] = [
+        (
+            what,
+            figure_name(working.figure),
+            figure_value(working.figure, value, units, currency),
+            working.rule,
+            "; ".join(f"{t.name} {_term(t, units, currency)}" for t in working.inputs),
+            working.source,
+        )
+        for what, working, value in _explanations(farm, plan)
+    ]
+    return list_sheet(
+        "Working",
+        "How each figure was got",
+        ("Sizes are shown to the nearest eighth of an inch or millimetre.",),
+        columns,
+        lines,
+        empty="No working is kept.",
+        protected=True,
+    )
+
+
+def figure_name(figure: str) -> str:
+    """Return the name of a field as words, its unit left out."""
+    return _split_unit(figure)[0].replace("_", " ")
+
+
+def figure_value(figure: str, value: object, units: Units, currency: str) -> str:
+    """Return the value of a field as text with its unit; several values with a slash.
+
+    Args:
+        figure: Name of the field, which ends with its unit.
+        value: The value.
+        units: The farm's units.
+        currency: The farm's currency.
+    """
+    if isinstance(value, tuple):
+        return " / ".join(figure_value(figure, one, units, currency) for one in value)
+    if isinstance(value, Decimal):
+        return format_money(value, currency)
+    if isinstance(value, float):
+        return show(value, _split_unit(figure)[1], units)
+    if isinstance(value, int) and not isinstance(value, bool):
+        return show(value, "count", units)
+    return value if isinstance(value, str) else ""
+
+
+def _split_unit(figure: str) -> tuple[str, str]:
+    """Return the name of a field without its unit, and the unit code."""
+    for ending, unit in SUFFIXES:
+        if figure.endswith(ending):
+            name = figure.removesuffix(ending)
+            thin = unit == "m" and name.split("_")[-1] in THIN
+            return name, "m_thin" if thin else unit
+    if figure.endswith("share"):
+        return figure, "share"
+    return figure, "turns" if figure.endswith("turns") else "ratio"
+
+
+def _term(term: Term, units: Units, currency: str) -> str:
+    if isinstance(term.value, Decimal) and term.unit == "money":
+        return format_money(term.value, currency)
+    return show(term.value, term.unit, units)
+
+
+def _explanations(farm: Farm, plan: Plan) -> Iterator[Explanation]:
+    for tunnel, planned in zip(farm.tunnels, plan.tunnels, strict=True):
+        yield from _tunnel_explanations(farm, tunnel, planned)
+    for number, roll in enumerate(plan.order.rolls, start=1):
+        yield from _of(f"roll {number}", roll)
+    for line in plan.order.lines:
+        yield from _of(f"order line, {line.name}", line)
+    yield from _of("order", plan.order)
+    yield from _of("cost", plan.cost)
+
+
+def _tunnel_explanations(farm: Farm, tunnel: Tunnel, planned: TunnelPlan) -> Iterator[Explanation]:
+    name, chosen = tunnel.name, planned.chosen
+    yield from _of(f"{name}, frame", planned.survey)
+    yield from _of(f"{name}, skin", chosen.cover)
+    for piece in chosen.cover.pieces:
+        yield from _of(f"{name}, {piece.name}", piece)
+    marked: tuple[CurtainSpan | CurtainWork | Seal, ...] = (
+        *chosen.cover.curtains,
+        *chosen.curtains,
+        *chosen.inflation.seals,
+    )
+    for part in marked:
+        yield from _of(f"{name}, {place_name(tunnel, part.mark)}", part)
+    yield from _of(f"{name}, air", chosen.inflation)
+    for cell in chosen.inflation.cells:
+        yield from _of(f"{name}, {cell.name}", cell)
+    parts = {part.key: part for part in farm.catalogue.parts}
+    for need in chosen.needs:
+        part_of_need = parts.get(need.part)
+        title = part_of_need.name if part_of_need else need.part
+        in_metres = part_of_need is not None and part_of_need.counted_in == "m"
+        figure = "quantity_m" if in_metres else "quantity"
+        where = words(need.where, farm.units)
+        working = need.working
+        yield (
+            f"{name}, {title}: {where}",
+            Working(figure, working.rule, working.inputs, working.source),
+            need.quantity,
+        )
+
+
+def _of(what: str, explained: Explained) -> Iterable[Explanation]:
+    return (
+        (what, working, getattr(explained, working.figure, None)) for working in explained.workings
+    )
