@@ -149,6 +149,7 @@ class Order(Explained):
         film_used_m2: Area of the sheets cut from them, m2.
         waste_share: Share of the bought film that is in no sheet.
         goods: Sum of the line totals.
+        missing: Keys of parts that are needed and that the catalogue lacks.
     """
 
     lines: tuple[Line, ...]
@@ -159,3 +160,4 @@ class Order(Explained):
     film_used_m2: float
     waste_share: float
     goods: Decimal
+    missing: tuple[str, ...]

@@ -1,0 +1,231 @@
+"""Runs of channel with wire and screws, and the boards they sit on.
+
+Where film is gripped: along the hip boards, along the baseboard under fixed film, over both end
+bows, over the bow under a cross seam, down the bows that hold fixed film, and around doors.
+A roll-up opening has no channel at the baseboard.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from hoopwright.cover.cover import FixedSpan
+from hoopwright.quantity.working import DERIVED, Phrase, Term, phrase
+from hoopwright.takeoff.need import Need
+from hoopwright.takeoff.site import TOUCH_M, Site, count_spaced, need
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """One run of channel.
+
+    Attributes:
+        length_m: Length, m.
+        ground: What it is screwed to, "wood" or "metal".
+        where: Where it is, in words.
+        mark: Place on the canvas.
+        rule: How its length was got, in words.
+        inputs: What the length adds up from.
+    """
+
+    length_m: float
+    ground: str
+    where: Phrase
+    mark: str
+    rule: str
+    inputs: tuple[Term, ...]
+
+
+def count_channel(site: Site) -> Iterator[Need]:
+    """Return channel, wire and screws of all runs.
+
+    Source:
+        One run of wire in each run of channel holds all layers; screws at the catalogue's spacing
+        with one at each end: common practice, no published source.
+    """
+    for finder in (_hip_runs, _fixed_runs, _end_runs, _seam_runs, _door_runs):
+        for run in finder(site):
+            screw = f"channel_screw_{run.ground}"
+            spacing_m = site.spacing_m(screw)
+            length = Term("run", run.length_m, "m")
+            yield need(
+                "channel", run.length_m, run.where, run.mark, run.rule, *run.inputs, source=DERIVED
+            )
+            yield need(
+                "spring_wire",
+                run.length_m,
+                run.where,
+                run.mark,
+                "One run of wire in each run of channel; it holds all layers there",
+                length,
+            )
+            yield need(
+                screw,
+                count_spaced(run.length_m, spacing_m),
+                run.where,
+                run.mark,
+                "Length of the run divided by the spacing, rounded up, and one more for the end",
+                length,
+                Term("spacing", spacing_m, "m"),
+            )
+
+
+def count_boards(site: Site) -> Iterator[Need]:
+    """Return hip boards, baseboards and what fastens them.
+
+    Source:
+        One fastener on each bow: common practice, no published source.
+    """
+    for at, (side, boards) in enumerate(zip(site.sides, site.frame.boards, strict=True)):
+        places = [("baseboard", boards.baseboard, phrase("{side}: baseboard", side=side.name))]
+        if _has_hip_channel(site, at):
+            hip = phrase("{side}: hip board", side=side.name)
+            places.insert(0, ("hip_board", boards.hip_board, hip))
+        for board, material, where in places:
+            mark = f"side/{at}/{'hip' if board == 'hip_board' else board}"
+            yield need(
+                f"{board}_{material}",
+                site.survey.length_m,
+                where,
+                mark,
+                "The whole length of the tunnel, counted as new; boards that stay are taken off by "
+                "hand",
+                Term("tunnel length", site.survey.length_m, "m"),
+                source=DERIVED,
+            )
+            yield need(
+                "board_bolt" if material == "wood" else "board_bracket",
+                len(site.survey.bows_m),
+                where,
+                mark,
+                "One on each bow",
+                Term("bows", len(site.survey.bows_m), "count"),
+            )
+
+
+def _has_hip_channel(site: Site, side: int) -> bool:
+    """Return whether film is gripped at the hip: not where one sheet runs on to a fixed side."""
+    return site.apart or site.sides[side].kind == "roll_up"
+
+
+def _hip_runs(site: Site) -> Iterator[Run]:
+    for at, (side, boards) in enumerate(zip(site.sides, site.frame.boards, strict=True)):
+        if not _has_hip_channel(site, at):
+            continue
+        texts = ["{side}: hip board, roof film", "{side}: hip board, side film"]
+        if not site.apart:
+            texts = ["{side}: hip board"]
+        for text in texts:
+            yield Run(
+                site.survey.length_m,
+                boards.hip_board,
+                phrase(text, side=side.name),
+                f"side/{at}/hip",
+                "The whole length of the tunnel; with roof and sides apart there are two runs, so "
+                "that the side film can be renewed alone",
+                (Term("tunnel length", site.survey.length_m, "m"),),
+            )
+
+
+def _fixed_runs(site: Site) -> Iterator[Run]:
+    for span in site.cover.fixed:
+        boards = site.frame.boards[span.side]
+        where = _span_name(site, span)
+        length_m = span.to_m - span.from_m
+        bays = Term("between the bows that hold it", length_m, "m")
+        yield Run(
+            length_m,
+            boards.baseboard,
+            Phrase(where.template + ", baseboard", where.terms),
+            span.mark,
+            "From the first to the last bow that holds the fixed film",
+            (bays,),
+        )
+        if not site.apart and "/strip/" in span.mark:
+            yield Run(
+                length_m,
+                boards.hip_board,
+                Phrase(where.template + ", hip", where.terms),
+                span.mark,
+                "Behind the one sheet, from the first to the last bow that holds the strip",
+                (bays,),
+            )
+        yield from _uprights(site, span, where)
+
+
+def _uprights(site: Site, span: FixedSpan, where: Phrase) -> Iterator[Run]:
+    """Return the runs down the bows that hold fixed film; one sheet has none of its own there."""
+    ends = (site.end_m(0), site.end_m(1))
+    spots = [
+        at_m
+        for at_m in (span.from_m, span.to_m)
+        if site.apart or min(abs(at_m - end_m) for end_m in ends) > TOUCH_M
+    ]
+    if not spots:
+        return
+    side_m = site.survey.side_m[span.side]
+    for _ in spots:
+        yield Run(
+            side_m,
+            "metal",
+            Phrase(where.template + ", upright", where.terms),
+            span.mark,
+            "Along the bow from hip board to baseboard; the hip edge of the fixed film shares the "
+            "run on the hip board, and with one sheet the end bow's run goes down here",
+            (Term("hip board to baseboard along the bow", side_m, "m"),),
+        )
+
+
+def _end_runs(site: Site) -> Iterator[Run]:
+    """Return the runs over both end bows; the end wall's film shares them."""
+    for at, end in enumerate(site.ends):
+        terms = [Term("roof from hip to hip", site.survey.roof_girth_m, "m")]
+        for n, side in enumerate(site.sides):
+            reached = site.fixed_at(n, site.end_m(at)) is not None
+            walled = end.film is not None
+            if (walled and not reached) or (reached and not site.apart):
+                terms.append(Term(f"{side.name} down to the baseboard", site.survey.side_m[n], "m"))
+        yield Run(
+            sum(float(t.value) for t in terms),
+            "metal",
+            phrase("{end}: end bow", end=end.name),
+            f"end/{at}",
+            "Over the bow from hip to hip, and down to the baseboard where one sheet or an end "
+            "wall is held there; the end wall's film shares this run, its foot is buried or "
+            "battened and not counted",
+            tuple(terms),
+        )
+
+
+def _seam_runs(site: Site) -> Iterator[Run]:
+    for at_m in site.skin.cross_seams_m:
+        yield Run(
+            site.survey.roof_girth_m,
+            "metal",
+            phrase("cross seam at {at}", at=(at_m, "m")),
+            "roof",
+            "Over the bow from hip to hip; one run holds both roof sheets",
+            (Term("roof from hip to hip", site.survey.roof_girth_m, "m"),),
+        )
+
+
+def _door_runs(site: Site) -> Iterator[Run]:
+    for at, end in enumerate(site.ends):
+        for door in end.doors if end.film is not None else ():
+            yield Run(
+                2 * door.height_m + door.width_m,
+                "wood",
+                phrase("{end}: door frame", end=end.name),
+                f"end/{at}",
+                "Twice the height and once the width of the door",
+                (Term("door height", door.height_m, "m"), Term("door width", door.width_m, "m")),
+            )
+
+
+def _span_name(site: Site, span: FixedSpan) -> Phrase:
+    side = site.sides[span.side].name
+    _, _, kind, *rest = span.mark.split("/")
+    if kind == "pocket":
+        return phrase("{side}: {end} pocket", side=side, end=rest[0])
+    if kind == "strip":
+        return phrase("{side}: strip behind split {number}", side=side, number=int(rest[0]) + 1)
+    return phrase("{side}: fixed film", side=side)
