@@ -183,7 +183,7 @@ class _Step(QUndoCommand):
         """Return the same number for steps that may merge."""
         return 1 if self._gesture else -1
 
-    def mergeWith(self, other: QUndoCommand) -> bool:  # noqa: N802 (Qt's name)
+    def mergeWith(self, other: QUndoCommand) -> bool:
         """Take over a later step of the same gesture, and let go of its farms."""
         if not isinstance(other, _Step) or other._gesture != self._gesture:
             return False

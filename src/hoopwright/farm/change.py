@@ -4,6 +4,7 @@ The window's commands, the mends of the checks and the command line all go throu
 a change cannot do raises ValueError with the field and the mend, as the classes do.
 """
 
+import itertools
 import math
 from typing import Any
 
@@ -231,7 +232,7 @@ def add_seam(tunnel: Tunnel, at_m: float | None = None) -> Tunnel:
     bows = bow_positions(tunnel.frame.bows)
     edges = [0.0, *tunnel.skin.cross_seams_m, bows[-1]]
     if at_m is None:
-        low, high = max(zip(edges, edges[1:], strict=False), key=lambda e: e[1] - e[0])
+        low, high = max(itertools.pairwise(edges), key=lambda e: e[1] - e[0])
         inner = [x for x in bows if low < x < high]
         at_m = min(inner, key=lambda x: abs(x - (low + high) / 2), default=(low + high) / 2)
     seams = tuple(sorted({*tunnel.skin.cross_seams_m, at_m}))

@@ -25,9 +25,9 @@ class Entered(Struct, frozen=True, kw_only=True, forbid_unknown_fields=True, cac
 
     def __post_init__(self) -> None:
         """Check every number against the limits written at its field."""
-        for name, low, high, unit, label in _limits(type(self)):
+        for name, low, high, unit, label, optional in _limits(type(self)):
             value = getattr(self, name)
-            if value is None:
+            if value is None and optional:
                 continue
             if type(value) not in (int, float) or not low <= value <= high:
                 tail = f" {unit}" if unit else ""
@@ -71,11 +71,13 @@ def _unwrap(kind: Any) -> tuple[Any, dict[str, Any]]:
 
 
 @cache
-def _limits(kind: type[Struct]) -> tuple[tuple[str, float, float, str, str], ...]:
+def _limits(kind: type[Struct]) -> tuple[tuple[str, float, float, str, str, bool], ...]:
     found = []
     for entry in describe(kind):
         if entry.low is not None and entry.high is not None:
-            found.append((entry.name, entry.low, entry.high, entry.unit, entry.label))
+            found.append(
+                (entry.name, entry.low, entry.high, entry.unit, entry.label, entry.optional)
+            )
     return tuple(found)
 
 

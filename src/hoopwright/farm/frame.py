@@ -4,6 +4,7 @@ All sizes of a profile are to the centre line of the tube, heights from the grou
 A frame that cannot exist is refused here, so that every stage after may rely on it.
 """
 
+import itertools
 import math
 from typing import Annotated, Literal
 
@@ -138,7 +139,7 @@ class ListedBows(Entered, frozen=True, tag="listed", tag_field="layout"):
             raise ValueError("positions_m: every position must be a number up to 1000 m")
         if spots[0] != 0:
             raise ValueError("positions_m: the first bow is the datum, its position must be 0")
-        for a, b in zip(spots, spots[1:], strict=False):
+        for a, b in itertools.pairwise(spots):
             if b - a < 0.2:
                 raise ValueError(
                     f"positions_m: {b:g} m must be at least 0.2 m after {a:g} m; "

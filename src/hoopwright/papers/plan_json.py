@@ -16,7 +16,6 @@ from hoopwright.quantity.working import Phrase, words
 from hoopwright.survey.bow_curve import BowCurve
 
 PLAN_FORMAT = 1
-OUTLINE_POINTS = 64
 
 
 def plan_to_json(farm: Farm, plan: Plan) -> str:

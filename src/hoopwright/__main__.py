@@ -1,0 +1,31 @@
+"""Start the window, or run one verb without a screen."""
+
+import sys
+from collections.abc import Sequence
+
+from hoopwright.desktop.screen import has_screen
+
+BAD_INPUT = 2
+NO_SCREEN = (
+    "hoopwright: there is no screen to open the window on; without one use the verbs plan, "
+    "takeoff, check or new (see 'hoopwright --help')\n"
+)
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run the command line; return the exit status."""
+    from hoopwright.verbs import read_arguments, run_verb
+
+    options = read_arguments(sys.argv[1:] if arguments is None else arguments)
+    if options.run is not None:
+        return run_verb(options)
+    if not has_screen():
+        sys.stderr.write(NO_SCREEN)
+        return BAD_INPUT
+    from hoopwright.desktop.application import run_window
+
+    return run_window(options.file)
+
+
+if __name__ == "__main__":
+    sys.exit(main())

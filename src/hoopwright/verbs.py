@@ -1,0 +1,279 @@
+"""The command line: `hoopwright [FARM]` for the window, and verbs that need no screen."""
+
+import argparse
+import datetime
+import sys
+from collections.abc import Callable, Sequence
+from decimal import Decimal
+from pathlib import Path
+from typing import NoReturn
+
+from hoopwright import __version__
+from hoopwright.checks import TunnelPlan, Variant
+from hoopwright.farm import Farm, Tunnel
+from hoopwright.farm.begin import Answers, begin_farm
+from hoopwright.farm.change import add_split
+from hoopwright.files.fault import FileFault
+from hoopwright.files.storage import demo_catalogue, open_farm, save_farm, write_whole
+from hoopwright.papers.plan_json import plan_to_json
+from hoopwright.papers.workbook import workbook_bytes
+from hoopwright.plan import Plan, plan
+from hoopwright.quantity.finding import Finding
+from hoopwright.quantity.money import format_money
+from hoopwright.quantity.units import ReadError, Units, read_length, show
+from hoopwright.quantity.working import words
+
+FAULTS_OPEN = 1
+BAD_INPUT = 2
+
+SIDES = {"first": 0, "second": 1}
+LENGTHS = (
+    ("--span", "span_m", True, "between the tube centres at the ground"),
+    ("--length", "length_m", True, "first to last bow"),
+    ("--spacing", "spacing_m", True, "from bow to bow"),
+    ("--leg", "leg_height_m", False, "straight leg (a common one when left out)"),
+    ("--peak", "peak_height_m", False, "tube centre at the ridge (a common one when left out)"),
+    ("--hip", "hip_height_m", False, "hip board (top of the leg when left out)"),
+)
+EPILOG = (
+    "Figures are estimates for planning. Local codes, makers' instructions and licensed practice "
+    "come before them. Verbs without a window: plan, takeoff, check, new; 'hoopwright plan --help' "
+    "tells about each. Exit status: 0 well, 1 a fault is open (check), 2 bad input."
+)
+
+
+class _Parser(argparse.ArgumentParser):
+    """A parser that says what is wrong in one line."""
+
+    def error(self, message: str) -> NoReturn:
+        """Print one line and leave with the status of bad input."""
+        self.exit(BAD_INPUT, f"{self.prog}: {message}; see '{self.prog} --help'\n")
+
+
+def read_arguments(arguments: Sequence[str]) -> argparse.Namespace:
+    """Return the options; `run` is the verb's function, or None for the window."""
+    first = arguments[0] if arguments else ""
+    if first in VERBS:
+        help_text, fill, run = VERBS[first]
+        parser = _Parser(prog=f"hoopwright {first}", description=help_text, epilog=EPILOG)
+        fill(parser)
+        options = parser.parse_args(arguments[1:])
+        options.run = run
+        return options
+    parser = _Parser(
+        prog="hoopwright",
+        description="Lays out and costs the complete film skin of a high tunnel.",
+        epilog=EPILOG,
+    )
+    parser.add_argument("file", metavar="FARM", nargs="?", type=Path, help="farm file to open")
+    parser.add_argument("--version", action="version", version=f"hoopwright {__version__}")
+    options = parser.parse_args(arguments)
+    options.run = None
+    return options
+
+
+def run_verb(options: argparse.Namespace) -> int:
+    """Run a verb; return the exit status. Bad input is one line on standard error."""
+    run: Callable[[argparse.Namespace], int] = options.run
+    try:
+        return run(options)
+    except (FileFault, ReadError, ValueError) as fault:
+        sys.stderr.write(f"hoopwright: {' '.join(str(fault).split())}\n")
+        return BAD_INPUT
+
+
+def _fill_plan(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FARM", type=Path, help="farm file")
+    parser.add_argument("--json", action="store_true", help="print the whole plan as JSON, in SI")
+
+
+def _run_plan(options: argparse.Namespace) -> int:
+    farm, _ = open_farm(options.file)
+    whole = plan(farm)
+    text = plan_to_json(farm, whole) if options.json else "\n".join(_plan_lines(farm, whole)) + "\n"
+    sys.stdout.write(text)
+    return 0
+
+
+def _plan_lines(farm: Farm, whole: Plan) -> list[str]:
+    lines = [farm.name]
+    for tunnel, result in zip(farm.tunnels, whole.tunnels, strict=True):
+        lines += ["", *_tunnel_lines(farm, tunnel, result)]
+    cost = whole.cost
+    lines += ["", "The whole order"]
+    for label, amount in (
+        ("goods", cost.goods),
+        ("freight", cost.freight),
+        ("tax", cost.tax),
+        ("to pay", cost.to_pay),
+    ):
+        lines.append(f"  {label:<22}{_money(farm, amount):>14}")
+    return [*lines, "", *_finding_lines(farm, whole.findings)]
+
+
+def _tunnel_lines(farm: Farm, tunnel: Tunnel, result: TunnelPlan) -> list[str]:
+    units = farm.units
+    survey = result.survey
+    head = (
+        f"{tunnel.name}: {show(tunnel.frame.profile.span_m, 'm', units)} by "
+        f"{show(survey.length_m, 'm', units)}, {len(survey.bows_m)} bows, "
+        f"{survey.bay_count} bays, girth {show(survey.girth_m, 'm', units)}"
+    )
+    lines = [head]
+    for way, mark in ((result.chosen, "*"), (result.other, " ")):
+        lines.append(f" {mark} {_covering_line(farm, way)}")
+    for work in result.chosen.curtains:
+        lines.append(
+            f"   {tunnel.sides[work.side].name}, curtain {work.index + 1}: "
+            f"{show(work.length_m, 'm', units)} long, handle up to "
+            f"{show(work.hardest_n, 'N', units)}, {work.handle_turns:.1f} turns"
+        )
+    air = result.chosen.inflation
+    if air.cells:
+        lines.append(
+            f"   air: {len(air.cells)} cells, {len(air.jumpers)} jumpers, seals "
+            f"{show(air.seal_m, 'm', units)}, {show(air.bench_min, 'min', units)} on the bench"
+        )
+    return lines
+
+
+def _covering_line(farm: Farm, way: Variant) -> str:
+    units = farm.units
+    name = "one sheet" if way.cover.covering == "one_sheet" else "roof and sides apart"
+    return (
+        f"{name}: sheet {show(way.cover.sheet_width_m, 'm', units)} wide, film bought "
+        f"{show(way.order.film_bought_m2, 'm2', units)} (waste "
+        f"{show(way.order.waste_share, 'share', units)}), goods and tax "
+        f"{_money(farm, way.cost.to_pay)}"
+    )
+
+
+def _finding_lines(farm: Farm, findings: Sequence[Finding]) -> list[str]:
+    lines = []
+    for found in findings:
+        place = f"{found.tunnel}: " if found.tunnel else ""
+        lines.append(f"{found.severity}: {place}{words(found.what, farm.units)}")
+        lines.append(f"  {words(found.why, farm.units)} {words(found.mend, farm.units)}")
+    return lines or ["No faults, cautions or notes."]
+
+
+def _money(farm: Farm, amount: Decimal) -> str:
+    return format_money(amount, farm.money.currency)
+
+
+def _fill_takeoff(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FARM", type=Path, help="farm file")
+    parser.add_argument(
+        "-o", "--output", metavar="FILE.xlsx", type=Path, required=True, help="workbook to write"
+    )
+
+
+def _run_takeoff(options: argparse.Namespace) -> int:
+    farm, _ = open_farm(options.file)
+    data = workbook_bytes(farm, plan(farm), __version__, datetime.date.today())
+    write_whole(options.output, data)
+    sys.stdout.write(f"{options.output}\n")
+    return 0
+
+
+def _fill_check(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FARM", type=Path, help="farm file")
+
+
+def _run_check(options: argparse.Namespace) -> int:
+    farm, _ = open_farm(options.file)
+    findings = plan(farm).findings
+    sys.stdout.write("\n".join(_finding_lines(farm, findings)) + "\n")
+    return FAULTS_OPEN if any(f.severity == "fault" for f in findings) else 0
+
+
+def _fill_new(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "-o", "--output", metavar="FARM", type=Path, required=True, help="farm file to write"
+    )
+    parser.add_argument("--farm", default="My farm", help="name of the farm")
+    parser.add_argument("--name", default="Tunnel 1", help="name of the tunnel")
+    parser.add_argument("--shape", choices=("round", "gothic", "rafters"), default="round")
+    for flag, field, needed, text in LENGTHS:
+        parser.add_argument(
+            flag,
+            dest=field,
+            metavar="LENGTH",
+            required=needed,
+            help=f'{text}, such as 26\' or "5\' 6\\"" or 7.9m',
+        )
+    parser.add_argument("--layers", type=int, choices=(1, 2), default=1, help="layers of the roof")
+    parser.add_argument(
+        "--covering", choices=("one_sheet", "roof_and_sides"), default="roof_and_sides"
+    )
+    parser.add_argument(
+        "--split",
+        action="append",
+        default=[],
+        metavar="SIDE:LENGTH",
+        help="split of the first or second side, such as first:36' (may be repeated)",
+    )
+    parser.add_argument(
+        "--units", choices=("imperial", "metric"), default="imperial", help="units shown"
+    )
+
+
+def _run_new(options: argparse.Namespace) -> int:
+    if options.output.exists():
+        raise FileFault(
+            "There is a file of that name already.",
+            file=str(options.output),
+            mend="Choose another name, or remove the file first.",
+        )
+    units: Units = options.units
+    sizes = {
+        field: _length(flag, getattr(options, field), units)
+        for flag, field, _, _ in LENGTHS
+        if getattr(options, field) is not None
+    }
+    answers = Answers(
+        name=options.name,
+        shape=options.shape,
+        layers=options.layers,
+        covering=options.covering,
+        **sizes,
+    )
+    farm = begin_farm(options.farm, units, demo_catalogue(), answers)
+    tunnel = farm.tunnels[0]
+    for text in options.split:
+        tunnel = _split(tunnel, text, units)
+    save_farm(options.output, farm.but(tunnels=(tunnel,)), None)
+    sys.stdout.write(f"{options.output}\n")
+    return 0
+
+
+def _length(flag: str, text: str, units: Units) -> float:
+    try:
+        return read_length(text, units).value_m
+    except ReadError as fault:
+        raise ReadError(f"{flag}: {fault}") from fault
+
+
+def _split(tunnel: Tunnel, text: str, units: Units) -> Tunnel:
+    side, colon, place = text.partition(":")
+    if not colon or side not in SIDES:
+        raise ReadError(f"--split: write first:LENGTH or second:LENGTH, not {text!r}")
+    try:
+        return add_split(tunnel, SIDES[side], _length("--split", place, units))
+    except ValueError as fault:
+        raise ValueError(f"--split {text}: {fault}") from fault
+
+
+VERBS: dict[
+    str,
+    tuple[
+        str,
+        Callable[[argparse.ArgumentParser], None],
+        Callable[[argparse.Namespace], int],
+    ],
+] = {
+    "plan": ("Print the plan of a farm.", _fill_plan, _run_plan),
+    "takeoff": ("Write the takeoff workbook of a farm.", _fill_takeoff, _run_takeoff),
+    "check": ("List faults, cautions and notes of a farm.", _fill_check, _run_check),
+    "new": ("Write a farm file with one tunnel.", _fill_new, _run_new),
+}
