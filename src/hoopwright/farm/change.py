@@ -13,7 +13,7 @@ from hoopwright.farm.farm import Farm, Tunnel
 from hoopwright.farm.frame import EvenBows, Frame, ListedBows, bow_positions
 from hoopwright.farm.side import EndName, Panel, Side, Split
 
-Path = tuple[str | int, ...]
+FieldPath = tuple[str | int, ...]
 
 LEAST_PANEL_M = 0.5
 
@@ -49,14 +49,14 @@ def free_name(farm: Farm, name: str) -> str:
     return f"{name} {number}"
 
 
-def value_at(thing: Any, path: Path) -> Any:
+def value_at(thing: Any, path: FieldPath) -> Any:
     """Return what stands at a path of field names and tuple positions."""
     for step in path:
         thing = thing[step] if isinstance(step, int) else getattr(thing, step)
     return thing
 
 
-def with_value(thing: Any, path: Path, value: Any) -> Any:
+def with_value(thing: Any, path: FieldPath, value: Any) -> Any:
     """Return a copy of a tree of entered values with one place changed, checked again."""
     if not path:
         return value
@@ -68,7 +68,7 @@ def with_value(thing: Any, path: Path, value: Any) -> Any:
     return thing.but(**{step: with_value(getattr(thing, step), rest, value)})
 
 
-def with_tunnel_value(tunnel: Tunnel, path: Path, value: Any) -> Tunnel:
+def with_tunnel_value(tunnel: Tunnel, path: FieldPath, value: Any) -> Tunnel:
     """Return the tunnel with one entered value changed.
 
     A change of the frame keeps splits, seams and pockets on the tunnel (`fit_to_frame`); a new
@@ -281,7 +281,7 @@ def next_bow(tunnel: Tunnel, at_m: float, steps: int) -> float:
     return behind[-min(-steps, len(behind))] if behind else bows[0]
 
 
-def _with_value(tunnel: Tunnel, path: Path, value: Any) -> Tunnel:
+def _with_value(tunnel: Tunnel, path: FieldPath, value: Any) -> Tunnel:
     changed = with_value(tunnel, path, value)
     assert isinstance(changed, Tunnel)
     return changed
