@@ -83,6 +83,9 @@ class BowCurve:
 
         Raises:
             ValueError: The height is not on the curve.
+
+        Source:
+            Derived here: the left half rises all the way, so a height is reached once.
         """
         from_base_m = 0.0
         for segment in self.segments[: len(self.segments) // 2]:

@@ -59,7 +59,11 @@ class Straight:
         )
 
     def along_to(self, height_m: float) -> float:
-        """Return how far along a rising run a height is reached, m."""
+        """Return how far along a rising run a height is reached, m.
+
+        Source:
+            Similar triangles.
+        """
         return self.length_m * (height_m - self.y0_m) / (self.y1_m - self.y0_m)
 
     def shifted(self, outward_m: float) -> "Straight":
@@ -139,7 +143,11 @@ class Arc:
         return self._point(self.start_rad - along_m / self.radius_m)
 
     def along_to(self, height_m: float) -> float:
-        """Return how far along a rising arc, left of its centre, a height is reached, m."""
+        """Return how far along a rising arc, left of its centre, a height is reached, m.
+
+        Source:
+            Circle geometry: y = yc + r sin a, with a in the left half.
+        """
         rise = (height_m - self.centre_y_m) / self.radius_m
         angle_rad = math.pi - math.asin(max(-1.0, min(1.0, rise)))
         return self.radius_m * (self.start_rad - angle_rad)
