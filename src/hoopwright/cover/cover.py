@@ -84,8 +84,8 @@ class CurtainSpan(Explained):
         to_m: Back edge with its lap, m; in one sheet the slit behind it.
         length_m: Length of curtain and bar, m.
         hang_m: Film from the hip seam to the bar when shut, along the bow, slack included, m.
-        cut_height_m: Height the film is cut to, the outer layer of two, m (in one sheet: what it adds
-            to the sheet).
+        cut_height_m: Height the film is cut to, of two layers the outer, m (in one sheet: what it
+            adds to the sheet).
         layers: Layers wound together.
         thickness_m: All layers together, m.
         film_mass_kg_m2: All layers together, kg/m2.

@@ -31,7 +31,11 @@ def layer_films(layers: Layers) -> tuple[tuple[LayerName, str], ...]:
 
 
 def side_drop(survey: Survey, side: int, height_m: float) -> float:
-    """Return the way along the bow from the hip seam down to a height, m."""
+    """Return the way along the bow from the hip seam down to a height, m.
+
+    Source:
+        Derived here: difference of two positions along the outside of the bow.
+    """
     at_m = survey.curve.position_at_height(height_m, side)
     return abs(survey.hip_at_m[side] - at_m)
 

@@ -1,0 +1,132 @@
+"""How widths and heights add up, by hand on plumb legs."""
+
+import pytest
+
+from hoopwright.cover import sizes
+from hoopwright.cover.cover import LayerName
+from hoopwright.cover.size import add_up
+from hoopwright.farm import Allowances, Side, SideBoards, Tunnel
+from hoopwright.survey import survey_frame
+from laying import laid, of_role
+from samples import layers, rafter_tunnel, round_profile, side, tunnel
+
+# The hip board is at the top of legs of 1.5 m and the baseboard at 0.3 m, so all ways along the
+# bow below the hip are differences of heights.
+SIDE_M = 1.2
+
+
+def _height(first: Side, layer: LayerName = "single", inflated: bool = False) -> sizes.Size:
+    one = tunnel(sides=(first, side("East side")))
+    survey = survey_frame(one.frame)
+    return sizes.curtain_height(survey, one.skin, 0, first, layer, inflated)
+
+
+def test_terms_that_add_nothing_are_left_out() -> None:
+    size = add_up("As measured.", ("length", 2.0), ("slack", 0.0), ("tail", 0.5))
+    assert [t.name for t in size.terms] == ["length", "tail"]
+    assert size.total_m == 2.5
+    assert size.working("width_m").inputs == size.terms
+    assert [t.value for t in add_up("Nothing.", ("length", 0.0)).terms] == [0.0]
+
+
+def test_curtain_height_is_hang_tail_slack_and_wrap() -> None:
+    # 1.5 - 0.25 to the bar, 0.1524 above the hip, 0.05 slack, 0.3048 round the bar.
+    assert _height(side()).total_m == pytest.approx(1.25 + 0.1524 + 0.05 + 0.3048)
+    assert sizes.curtain_hang(survey_frame(tunnel().frame), 0, side()).total_m == pytest.approx(1.3)
+
+
+def test_outer_of_two_inflated_curtain_layers_is_higher() -> None:
+    # Chord 1.25, rise 0.15: R = (0.390625 + 0.0225)/0.3 = 1.377083, arc = 4 R atan(0.24) =
+    # 1.297460; 0.0475 m more than the chord.
+    flat = _height(side(), "outer", inflated=False).total_m
+    assert _height(side(), "outer", inflated=True).total_m - flat == pytest.approx(
+        0.04746, abs=1e-5
+    )
+    assert _height(side(), "inner", inflated=True).total_m == flat
+
+
+def test_pocket_is_as_high_as_the_curtain() -> None:
+    survey, one = survey_frame(tunnel().frame), tunnel()
+    pocket = sizes.pocket_height(survey, one.skin, 0, side())
+    assert pocket.total_m == _height(side()).total_m
+
+
+def test_pocket_reaches_the_baseboard_under_a_short_curtain() -> None:
+    # A bar that stops at 0.9 m asks for 0.6 + 0.1524 + 0.05 + 0.3048 = 1.1072 m only; the pocket
+    # needs 1.2 + 0.1524 + 0.3048 = 1.6572 m.
+    high = side(shut_height_m=0.9)
+    one = tunnel(sides=(high, side("East side")))
+    pocket = sizes.pocket_height(survey_frame(one.frame), one.skin, 0, high)
+    assert pocket.total_m == pytest.approx(1.6572)
+    assert [p.width_m for p in of_role(laid(one), "pocket")][:2] == pytest.approx([1.6572] * 2)
+
+
+def test_side_sheet_reaches_from_hip_to_baseboard_as_long_as_the_roof() -> None:
+    one = tunnel(sides=(side(kind="fixed"), side("East side")))
+    (sheet,) = of_role(laid(one), "side sheet")
+    (roof,) = of_role(laid(one), "roof sheet")
+    assert sheet.width_m == pytest.approx(SIDE_M + 0.1524 + 0.3048)
+    assert sheet.length_m == roof.length_m == pytest.approx(24 + 2 * 0.6096)
+    assert laid(one).side_height_m[0] == sheet.width_m
+
+
+def _sheet_beyond_roof(one: Tunnel) -> float:
+    """Return what the whole sheet has more than the way over the roof."""
+    (sheet,) = of_role(laid(one, "one_sheet"), "whole sheet")
+    return sheet.width_m - survey_frame(one.frame).roof_girth_m
+
+
+def test_whole_sheet_runs_to_the_bar_or_the_baseboard() -> None:
+    fixed = tunnel(sides=(side(kind="fixed"), side("East side")))
+    # Fixed: 1.2 + 0.3048. Rolled up: 1.25 + 0.05 + 0.3048.
+    assert _sheet_beyond_roof(fixed) == pytest.approx(SIDE_M + 0.3048 + 1.25 + 0.05 + 0.3048)
+
+
+def test_whole_sheet_reaches_the_baseboard_in_pockets_under_a_short_curtain() -> None:
+    # A bar that stops at 0.9 m asks for 0.6 + 0.05 + 0.3048, a pocket for 1.2 + 0.3048.
+    for bays, need_m in (((1, 1), 1.2 + 0.3048), ((0, 0), 0.6 + 0.05 + 0.3048)):
+        high = side(shut_height_m=0.9, pocket_bays=bays)
+        one = tunnel(sides=(high, high.but(name="East side")))
+        assert _sheet_beyond_roof(one) == pytest.approx(2 * need_m)
+
+
+def test_whole_double_sheet_bulges_over_roof_and_inflated_sides() -> None:
+    one = tunnel(roof_layers=2)
+    for inflated, sides_m in (((False, False), 0.0), ((True, True), 2 * 0.04746)):
+        airy = one.but(air=one.air.but(inflated_sides=inflated))
+        outer, inner = of_role(laid(airy, "one_sheet"), "whole sheet")
+        # The roof's share is worked by hand in the test of two layers: 0.2037 m.
+        assert outer.width_m - inner.width_m == pytest.approx(0.2037 + sides_m, abs=2e-4)
+
+
+def test_unequal_hips_keep_the_ridge_above_a_slanting_chord() -> None:
+    # A mirrored frame needs the same film: the bulge must not depend on which hip is lower.
+    plain = tunnel(roof_layers=2)
+    low = SideBoards(hip_height_m=1.0, baseboard_height_m=0.3)
+    high = plain.frame.boards[0]
+    widths = [
+        of_role(laid(plain.but(frame=plain.frame.but(boards=pair))), "roof sheet")[0].width_m
+        for pair in ((low, high), (high, low))
+    ]
+    assert widths[0] == pytest.approx(widths[1])
+    # Lower by 0.5 m of plumb leg on one side: so much more film, and a little more bulge.
+    (equal, _) = of_role(laid(plain), "roof sheet")
+    assert widths[0] - equal.width_m == pytest.approx(0.5, abs=0.02)
+
+
+def test_bulge_of_other_shapes_says_that_a_circle_arc_is_used() -> None:
+    one = rafter_tunnel()
+    one = one.but(skin=one.skin.but(roof=layers(2)))
+    outer, inner = of_role(laid(one), "roof sheet")
+    assert "circle arcs whatever the shape" in outer.working("width_m").rule
+    assert "circle arcs" not in inner.working("width_m").rule
+
+
+@pytest.mark.parametrize("hip_tail_m", [0.0, 0.4])
+def test_roof_reaches_past_both_hip_boards(hip_tail_m: float) -> None:
+    one = tunnel()
+    skin = one.skin.but(allowances=Allowances(hip_tail_m=hip_tail_m))
+    one = one.but(frame=one.frame.but(profile=round_profile(), tube_diameter_m=0.0), skin=skin)
+    (roof,) = of_role(laid(one), "roof sheet")
+    # R = (16 + 4.84)/4.4 = 4.736364, arc = 4 R atan(2.2/4) = 9.526593 from hip to hip.
+    assert roof.width_m == pytest.approx(9.526593 + 2 * hip_tail_m, abs=1e-6)

@@ -1,0 +1,25 @@
+"""A tunnel laid with film, for the tests of the cover."""
+
+from hoopwright.cover import Cover, Piece, lay_skin
+from hoopwright.farm import Tunnel
+from hoopwright.farm.skin import Covering
+from hoopwright.survey import survey_frame
+from samples import small_catalogue
+
+
+def laid(tunnel: Tunnel, covering: Covering = "roof_and_sides") -> Cover:
+    """Return the tunnel's skin laid one way."""
+    return lay_skin(
+        covering,
+        survey_frame(tunnel.frame),
+        tunnel.skin,
+        tunnel.sides,
+        tunnel.ends,
+        small_catalogue().films,
+        tunnel.air.inflated_sides,
+    )
+
+
+def of_role(cover: Cover, role: str) -> list[Piece]:
+    """Return the sheets of one role, in order."""
+    return [piece for piece in cover.pieces if piece.role == role]
