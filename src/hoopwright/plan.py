@@ -125,7 +125,7 @@ def _plan_tunnel(
         ways[covering] = _skin_tunnel(covering, tunnel, survey, catalogue, money, limits, bench)
     chosen = ways.pop(tunnel.skin.covering)
     (other,) = ways.values()
-    case = Case(tunnel, survey, chosen, other, catalogue, limits)
+    case = Case(tunnel, survey, chosen, other, catalogue, limits, money.currency)
     return TunnelPlan(
         name=tunnel.name, survey=survey, chosen=chosen, other=other, findings=check_tunnel(case)
     )

@@ -20,6 +20,7 @@ class Case:
         other: The other covering.
         catalogue: What can be bought.
         limits: What people can do.
+        currency: Code of the farm's currency.
     """
 
     tunnel: Tunnel
@@ -28,6 +29,7 @@ class Case:
     other: Variant
     catalogue: Catalogue
     limits: Limits
+    currency: str
 
     def finding(
         self,

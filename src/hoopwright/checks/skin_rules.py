@@ -7,9 +7,11 @@ from hoopwright.farm import Tunnel
 from hoopwright.farm.change import add_seam, add_split, is_close, move_seam, nearest_bow
 from hoopwright.order.order import Order, Unplaced
 from hoopwright.quantity.finding import Finding
+from hoopwright.quantity.money import format_money
 from hoopwright.quantity.working import INVENTED, PRACTICE, Phrase, phrase
 
 BLOWER = "blower"
+LIFT_BAND = 1.01
 
 
 def sheet_without_stock(case: Case) -> Iterator[Finding]:
@@ -73,7 +75,7 @@ def near_miss(case: Case) -> Iterator[Finding]:
             ),
             phrase(
                 "The narrower roll would save {saving} on that sheet.",
-                saving=(miss.saving, "money"),
+                saving=format_money(miss.saving, case.currency),
             ),
             phrase(
                 "Look at the tails, the wrap on the bar and the hip height before you order wide; "
@@ -196,7 +198,7 @@ def layers_flat(case: Case) -> Iterator[Finding]:
 def sheet_heavy(case: Case) -> Iterator[Finding]:
     """A sheet heavier than one person lifts."""
     for piece in case.chosen.cover.pieces:
-        if piece.mass_kg <= case.limits.lift_kg:
+        if piece.mass_kg <= case.limits.lift_kg * LIFT_BAND:
             continue
         yield case.finding(
             "sheet.heavy",
