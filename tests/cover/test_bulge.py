@@ -24,7 +24,7 @@ def test_arc_agrees_with_integration(chord_m: float, share: float) -> None:
 
 def test_known_arcs() -> None:
     assert arc_over_chord(2.0, 1.0) == pytest.approx(math.pi)
-    assert arc_over_chord(2.0, 0.0) == 2.0
+    assert arc_over_chord(2.0, 0.0) == arc_over_chord(2.0, 5e-324) == 2.0
     # Three quarters of a circle of radius 1: chord sqrt 2, rise 1 + 1/sqrt 2.
     assert arc_over_chord(math.sqrt(2), 1 + math.sqrt(0.5)) == pytest.approx(1.5 * math.pi)
 

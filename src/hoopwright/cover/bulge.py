@@ -7,6 +7,9 @@ half the chord, so the arc follows from chord and rise alone.
 
 import math
 
+# An arc this flat is its chord to the last digit, and its radius would pass all bounds.
+FLAT = 1e-9
+
 
 def arc_over_chord(chord_m: float, rise_m: float) -> float:
     """Return the length of a circle arc over a chord.
@@ -16,12 +19,12 @@ def arc_over_chord(chord_m: float, rise_m: float) -> float:
         rise_m: Greatest distance of the arc from the chord, m, zero or more.
 
     Returns:
-        Length along the arc, m; the chord itself when the rise is zero.
+        Length along the arc, m; the chord itself when nothing rises.
 
     Source:
         Circle geometry: R = (c2/4 + h2) / 2h, arc = 4 R atan(2h / c).
     """
-    if rise_m == 0:
+    if rise_m <= FLAT * chord_m:
         return chord_m
     radius_m = (chord_m**2 / 4 + rise_m**2) / (2 * rise_m)
     return 4 * radius_m * math.atan2(2 * rise_m, chord_m)
