@@ -99,6 +99,14 @@ def test_whole_double_sheet_bulges_over_roof_and_inflated_sides() -> None:
         assert outer.width_m - inner.width_m == pytest.approx(0.2037 + sides_m, abs=2e-4)
 
 
+def test_whole_double_sheet_bulges_from_baseboard_to_baseboard_over_fixed_sides() -> None:
+    one = tunnel(sides=(side(kind="fixed"), side("East side", kind="fixed")), roof_layers=2)
+    outer, inner = of_role(laid(one, "one_sheet"), "whole sheet")
+    # Held at 0.3 m: chord 8.048, rise 3.724 - 0.3 = 3.424, with the gap 3.574 m.
+    # R = 4.07657, arc 11.49614; R = 4.05233, arc 11.77187: 0.27573 m.
+    assert outer.width_m - inner.width_m == pytest.approx(0.27573, abs=1e-5)
+
+
 def test_unequal_hips_keep_the_ridge_above_a_slanting_chord() -> None:
     # A mirrored frame needs the same film: the bulge must not depend on which hip is lower.
     plain = tunnel(roof_layers=2)

@@ -80,7 +80,7 @@ def tunnels(draw: st.DrawFn) -> Tunnel:
     pair = []
     for _ in range(2):
         hip_m = max(0.3, draw(st.floats(0.15, 0.8)) * ridge_height(profile))
-        base_m = draw(st.floats(0.0, 0.8)) * hip_m
+        base_m = min(5.0, draw(st.floats(0.0, 0.8)) * hip_m)
         pair.append(SideBoards(hip_height_m=hip_m, baseboard_height_m=base_m))
     placed = draw(bows())
     spots = bow_positions(placed)

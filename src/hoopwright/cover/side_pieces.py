@@ -90,7 +90,8 @@ def lay_side(case: SideCase) -> LaidSide:
     if case.covering == "one_sheet":
         return LaidSide(tuple(pieces), curtains, fixed, None)
     if side.kind == "fixed":
-        return LaidSide(tuple(_side_sheets(case)), curtains, fixed, _outer_sheet(case))
+        height = fixed_height(case.survey, case.skin, case.n)
+        return LaidSide(tuple(_side_sheets(case, height)), curtains, fixed, height)
     pieces = [*_curtains(case, curtains), *_pockets(case, fixed), *pieces]
     return LaidSide(tuple(pieces), curtains, fixed, hanging.cut)
 
@@ -156,15 +157,9 @@ def _held(case: SideCase, span: FixedSpan, role: Role, number: int, name: str) -
         yield cut_piece(place, layer, width, length, case.films)
 
 
-def _side_sheets(case: SideCase) -> Iterator[Piece]:
+def _side_sheets(case: SideCase, height: Size) -> Iterator[Piece]:
     areas = (case.area(0.0, case.survey.length_m, case.base_m),)
     place = Place("side sheet", case.n, 0, f"Side sheet, {case.side.name}", areas)
     length = whole_length(case.survey, case.skin)
     for layer in layer_films(case.skin.sides):
-        width = fixed_height(case.survey, case.skin, case.n, layer[0], case.inflated)
-        yield cut_piece(place, layer, width, length, case.films)
-
-
-def _outer_sheet(case: SideCase) -> Size:
-    layer = layer_films(case.skin.sides)[0][0]
-    return fixed_height(case.survey, case.skin, case.n, layer, case.inflated)
+        yield cut_piece(place, layer, height, length, case.films)

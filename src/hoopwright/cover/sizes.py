@@ -48,7 +48,7 @@ def roof_width(survey: Survey, skin: Skin, layer: LayerName) -> Size:
         "each edge." + _bulge_rule(layer, skin.inflation_gap_m),
         ("over the bow, hip to hip", survey.roof_girth_m),
         ("2 x tail at the hip", 2 * allowances.hip_tail_m),
-        (BULGE, _roof_bulge(survey, skin, layer)),
+        (BULGE, _arch_bulge(survey, skin, layer, survey.hip_at_m)),
         (TOLERANCE, allowances.measuring_tolerance_m),
     )
 
@@ -62,9 +62,12 @@ def whole_width(
 ) -> Size:
     """Return the width of a sheet that covers roof and both sides, m."""
     below: list[Part] = []
+    held_at_m = list(survey.hip_at_m)
     for n, side in enumerate(sides):
         below += _below_hip(survey, skin, n, side)
-        if inflated_sides[n] and layer == "outer":
+        if side.kind == "fixed":
+            held_at_m[n] = survey.base_at_m[n]
+        elif inflated_sides[n] and layer == "outer":
             below.append((f"{side.name}: {BULGE}", _side_bulge(survey, skin, n, side)))
     return add_up(
         "Over the outside of the bow from hip seam to hip seam; then on a roll-up side down the "
@@ -72,7 +75,7 @@ def whole_width(
         "with its tail, whichever is longer." + _bulge_rule(layer, skin.inflation_gap_m),
         ("over the bow, hip to hip", survey.roof_girth_m),
         *below,
-        (BULGE, _roof_bulge(survey, skin, layer)),
+        (BULGE, _arch_bulge(survey, skin, layer, (held_at_m[0], held_at_m[1]))),
         (TOLERANCE, skin.allowances.measuring_tolerance_m),
     )
 
@@ -116,20 +119,15 @@ def curtain_share(
     )
 
 
-def fixed_height(
-    survey: Survey, skin: Skin, n: int, layer: LayerName = "single", inflated: bool = False
-) -> Size:
+def fixed_height(survey: Survey, skin: Skin, n: int) -> Size:
     """Return the cut height of film that is fixed from hip board to baseboard, m."""
     allowances = skin.allowances
-    raised = inflated and layer == "outer"
-    bulge_m = bulge_extra(survey.side_m[n], 0.0, skin.inflation_gap_m) if raised else 0.0
     return add_up(
         "Along the bow from the hip seam to the top of the baseboard, with the tails above the hip "
-        "board and below the baseboard channel." + _bulge_rule(layer, bulge_m),
+        "board and below the baseboard channel.",
         ("hip seam to baseboard", survey.side_m[n]),
         ("tail at the hip", allowances.curtain_top_tail_m),
         ("tail at the baseboard", allowances.baseboard_tail_m),
-        (BULGE, bulge_m),
         (TOLERANCE, allowances.measuring_tolerance_m),
     )
 
@@ -208,18 +206,23 @@ def _bulge_rule(layer: LayerName, extra_m: float) -> str:
     return BULGE_RULE if layer == "outer" and extra_m > 0 else ""
 
 
-def _roof_bulge(survey: Survey, skin: Skin, layer: LayerName) -> float:
-    """Return the outer layer's extra between the hip seams, m."""
+def _arch_bulge(
+    survey: Survey, skin: Skin, layer: LayerName, held_at_m: tuple[float, float]
+) -> float:
+    """Return the outer layer's extra over the arch between the lines that hold it, m.
+
+    Roof film is held at the hip boards; where one sheet runs on over a fixed side, at the
+    baseboard.
+    """
     if layer != "outer":
         return 0.0
-    (x0, y0), (x1, y1) = (survey.curve.point_at(at_m) for at_m in survey.hip_at_m)
+    (x0, y0), (x1, y1) = (survey.curve.point_at(at_m) for at_m in held_at_m)
     chord_m = math.hypot(x1 - x0, y1 - y0)
     rise_m = (x0 * (y1 - y0) - (x1 - x0) * (y0 - survey.height_m)) / chord_m
     return bulge_extra(chord_m, max(0.0, rise_m), skin.inflation_gap_m)
 
 
 def _side_bulge(survey: Survey, skin: Skin, n: int, side: Side) -> float:
-    """Return the outer layer's extra on a side, m: the chord is the way down the bow."""
-    fixed = side.kind == "fixed"
-    drop_m = survey.side_m[n] if fixed else side_drop(survey, n, side.shut_height_m)
+    """Return the outer layer's extra on a curtain, m: the chord is the way down the bow."""
+    drop_m = side_drop(survey, n, side.shut_height_m)
     return bulge_extra(drop_m, 0.0, skin.inflation_gap_m)
