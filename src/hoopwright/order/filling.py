@@ -69,7 +69,11 @@ class OpenRoll:
     used_m2: float = 0.0
 
     def free_m2(self) -> float:
-        """Return the area of the stock roll that is in no sheet, m2."""
+        """Return the area of the stock roll that is in no sheet, m2.
+
+        Source:
+            Derived here: area of the roll less that of its sheets.
+        """
         return self.choice.roll.width_m * self.choice.roll.length_m - self.used_m2
 
 

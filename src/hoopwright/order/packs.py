@@ -12,11 +12,12 @@ from hoopwright.farm.catalogue import Catalogue, Film, FilmRoll, Part
 from hoopwright.order.cut_plan import cut_sheets, price_source
 from hoopwright.order.order import Line, Order, Roll
 from hoopwright.quantity.money import line_total
-from hoopwright.quantity.working import DERIVED, ENTERED, PRACTICE, Phrase, Term, Working, phrase
+from hoopwright.quantity.working import DERIVED, PRACTICE, Phrase, Term, Working, phrase
 from hoopwright.takeoff.need import Need
 
 NANO = Decimal("1e-9")
 FILM_GROUP = "Film"
+LISTED = "the catalogue's entry"
 
 NeedsByTunnel = tuple[tuple[str, tuple[Need, ...]], ...]
 PiecesByTunnel = tuple[tuple[str, tuple[Piece, ...]], ...]
@@ -153,7 +154,7 @@ def _part_workings(
             (Term("needed", needed, unit), Term("share", part.spare_share, "share")),
             PRACTICE,
         ),
-        Working("holds", "As sold", (), price_source(part.origin)),
+        Working("holds", "As sold", (), LISTED),
         Working("packs", "Needed with spares divided by a pack, rounded up", (to_buy, holds)),
         Working("left_over", "Packs less needed with spares", (bought, holds, to_buy)),
         Working("price", f"Price of one {part.sold_as}", (), price_source(part.origin)),
@@ -233,7 +234,7 @@ def _film_workings(stock: FilmRoll, packs: int) -> tuple[Working, ...]:
     return (
         Working("needed", "Rolls of this size that the sheets are cut from", size),
         Working("spares", "No spare rolls are counted", (), PRACTICE),
-        Working("holds", "Film is sold by the roll", (), ENTERED),
+        Working("holds", "Film is sold by the roll", (), LISTED),
         Working("packs", "Rolls needed", (Term("rolls", packs, "count"),)),
         Working("left_over", "What stays of a roll is shown with its cuts"),
         Working("price", "Price of one roll", (), price_source(stock.origin)),

@@ -58,7 +58,11 @@ class StockTable:
         return self._cheapest[row][column]
 
     def longest_m(self, width_m: float) -> float:
-        """Return the length of the longest roll at least that wide, m; 0 when there is none."""
+        """Return the length of the longest roll at least that wide, m; 0 when there is none.
+
+        Source:
+            The film's rolls in the catalogue.
+        """
         for length_m in reversed(self.lengths_m):
             if self.cheapest(width_m, length_m) is not None:
                 return length_m

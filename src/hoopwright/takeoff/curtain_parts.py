@@ -18,8 +18,10 @@ Rule = Callable[[Site, CurtainWork, Phrase], Iterator[Need]]
 
 
 def count_curtains(site: Site) -> Iterator[Need]:
-    """Return what all curtains take."""
+    """Return what all curtains take; one that its neighbours leave no room for takes nothing."""
     for work in site.curtains:
+        if work.length_m <= 0:
+            continue
         where = phrase(
             "{side}: curtain {number}", side=site.sides[work.side].name, number=work.index + 1
         )
@@ -30,17 +32,15 @@ def count_curtains(site: Site) -> Iterator[Need]:
 def _count_bar(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
     bar = site.catalogue.bar(site.panel(work).bar)
     part = site.catalogue.part(bar.part)
-    by_length = part.counted_in == "m"
-    sticks = Term("sticks", work.bar_sticks, "count")
     yield need(
         bar.part,
-        work.bar_sticks * part.holds if by_length else work.bar_sticks,
+        work.bar_sticks * part.holds,
         where,
         work.mark,
         "Whole sticks for this bar alone; what is left of the last one serves no other bar",
         Term("bar", work.length_m, "m"),
-        sticks,
-        *((Term("stick", part.holds, "m"),) if by_length else ()),
+        Term("sticks", work.bar_sticks, "count"),
+        Term("one stick", part.holds, "m" if part.counted_in == "m" else "count"),
         source=DERIVED,
     )
     yield need("bar_end_cap", 1, where, work.mark, "One at the free end of the bar")

@@ -74,7 +74,11 @@ class Site:
         return self.sides[work.side].panels[work.index]
 
     def end_m(self, end: int) -> float:
-        """Return where an end bow stands, m from the first bow; end 0 is the front."""
+        """Return where an end bow stands, m from the first bow; end 0 is the front.
+
+        Source:
+            The survey of the frame.
+        """
         return self.survey.bows_m[-1] if end else self.survey.bows_m[0]
 
     def fixed_at(self, side: int, at_m: float) -> FixedSpan | None:
