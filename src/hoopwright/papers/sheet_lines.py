@@ -10,8 +10,9 @@ from hoopwright.order.order import Line
 from hoopwright.papers.sheet_numbers import EXACT, LENGTH_PLACES, decimal_of, round_near, round_up
 from hoopwright.quantity.units import Units, to_display
 
-MOST_PLACES = 9
-HOLDS_PLACES = 12
+MOST_PLACES = 11
+HOLDS_PLACES = 13
+PACK_PLACES = 8
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,8 +38,8 @@ class Quantity:
 
     @property
     def packs(self) -> int:
-        """Return the whole packs that hold it; a millionth of a pack is not counted."""
-        share = round_near(EXACT.divide(self.to_buy, self.holds), 6)
+        """Return the whole packs that hold it; the ninth decimal of a pack is not counted."""
+        share = round_near(EXACT.divide(self.to_buy, self.holds), PACK_PLACES)
         return int(share.to_integral_value(ROUND_CEILING))
 
     @property
@@ -60,7 +61,8 @@ def shown_quantity(line: Line, units: Units) -> Quantity:
     unit = line.counted_in
     fewest = 0 if unit == "count" else LENGTH_PLACES[units]
     needed, spares = (
-        decimal_of(to_display(value, unit, units)) for value in (line.needed, line.spares)
+        decimal_of(to_display(value, unit, units), MOST_PLACES)
+        for value in (line.needed, line.spares)
     )
     holds = decimal_of(to_display(line.holds, unit, units), HOLDS_PLACES)
     for places in range(fewest, MOST_PLACES + 1):

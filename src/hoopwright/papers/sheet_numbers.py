@@ -80,7 +80,7 @@ def length_columns(words: str, units: Units) -> tuple[Column, ...]:
     """Return the columns of a length: metres, or feet and beside them feet and inches."""
     number = number_format(LENGTH_PLACES[units])
     columns = (Column(heading(words, "m", units), 9.5, number),)
-    return columns if units == "metric" else (*columns, Column(f"{words} (ft-in)", 12))
+    return columns if units == "metric" else (*columns, Column(f"{words} (ft\u00a0in)", 12))
 
 
 def length_values(value_m: float, units: Units) -> tuple[Value, ...]:

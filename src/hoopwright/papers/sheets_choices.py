@@ -23,17 +23,17 @@ Words = tuple[tuple[str, str], ...]
 
 
 def choice_rows(farm: Farm, last: int) -> list[Row]:
-    """Return the choices in words; tunnels that share all of them share the words.
+    """Return the choices in words; tunnels that share all of them have the words once.
 
     Args:
         farm: The farm.
         last: Last column of the sheet.
     """
-    shared: dict[Words, list[str]] = {}
+    alike: dict[Words, list[str]] = {}
     for tunnel in farm.tunnels:
-        shared.setdefault(_tunnel_words(tunnel, farm), []).append(tunnel.name)
+        alike.setdefault(_tunnel_words(tunnel, farm), []).append(tunnel.name)
     rows: list[Row] = []
-    for lines, names in shared.items():
+    for lines, names in alike.items():
         rows += [Row(), wide_row(f"What was chosen for {', '.join(names)}", SECTION, last)]
         rows += [wide_row(text, TEXT, last, label=label) for label, text in lines]
     rows += [Row(), wide_row("What was chosen for the whole farm", SECTION, last)]
@@ -63,8 +63,8 @@ def _tunnel_words(tunnel: Tunnel, farm: Farm) -> Words:
     if air.blower is not None:
         lines.append(("Blower", farm.catalogue.part(air.blower).name))
         lines.append(("Sealed and inflated sides", _inflated(tunnel)))
+        lines += _entered(skin, units) + _entered(air, units)
     lines += _entered(skin.allowances, units)
-    lines += _entered(skin, units) + _entered(air, units)
     return tuple(lines)
 
 

@@ -30,8 +30,8 @@ from hoopwright.papers.sheets_film import caution_note
 from hoopwright.plan import Plan
 from hoopwright.quantity.units import Units, show
 
-AIR_WIDTHS = (16.0, 30.0, 16.0, 12.0, 12.0, 12.0, 12.0, 12.0)
-TRAILING_PLACES = {"imperial": 1, "metric": 0}
+AIR_WIDTHS = (22.0, 30.0, 26.0, 13.0, 13.0, 13.0, 13.0)
+TRAILING_PLACES = {"imperial": 2, "metric": 1}
 
 
 def place_name(tunnel: Tunnel, mark: str) -> str:
@@ -266,9 +266,9 @@ def _jumpers(units: Units, pairs: Sequence[tuple[Tunnel, Inflation]]) -> AirList
     columns = (
         Column("Tunnel", 0),
         Column("From cell", 0),
-        Column("Hangs on", 0),
-        Column(heading("At", "m", units), 0, number),
         Column("To cell", 0),
+        Column(heading("At", "m", units), 0, number),
+        Column("Hangs on", 0),
     )
     lines: list[tuple[Value, ...]] = []
     for tunnel, air in pairs:
@@ -277,9 +277,9 @@ def _jumpers(units: Units, pairs: Sequence[tuple[Tunnel, Inflation]]) -> AirList
             (
                 tunnel.name,
                 names[jumper.from_cell],
-                "the ridge" if jumper.side is None else tunnel.sides[jumper.side].name,
-                shown(jumper.at_m, "m", units, LENGTH_PLACES[units]),
                 names[jumper.to_cell],
+                shown(jumper.at_m, "m", units, LENGTH_PLACES[units]),
+                "the ridge" if jumper.side is None else tunnel.sides[jumper.side].name,
             )
             for jumper in air.jumpers
         ]

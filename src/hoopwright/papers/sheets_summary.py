@@ -120,13 +120,18 @@ def _totals(farm: Farm, plan: Plan) -> list[Row]:
 
 
 def _left_out(plan: Plan) -> list[Row]:
-    """Return the sheets that no roll yields, since nothing is bought for them."""
-    names = ", ".join(f"{piece.name} ({piece.tunnel})" for piece in plan.order.unplaced)
-    if not names:
-        return []
-    text = f"{names}: no roll of the film is large enough. Nothing is bought for them."
+    """Return what is needed and cannot be ordered: sheets too large for any roll, unknown parts."""
+    look = Look("fault")
+    sheets = ", ".join(f"{piece.name} ({piece.tunnel})" for piece in plan.order.unplaced)
+    parts = ", ".join(plan.order.missing)
+    texts = (
+        (sheets, "no roll of the film is large enough. Nothing is bought for them."),
+        (parts, "needed, but not in the catalogue. Nothing is bought for them."),
+    )
     return [
-        Row((Entry("Not in the order", Look("fault")), Entry(text, Look("fault"))), ((2, LAST),))
+        Row((Entry("Not in the order", look), Entry(f"{names}: {text}", look)), ((2, LAST),))
+        for names, text in texts
+        if names
     ]
 
 

@@ -5,6 +5,7 @@ and deleted. Numbers are the decimals shown. Each length has the fewest decimals
 packs of the formula are the packs of the plan.
 """
 
+from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -30,6 +31,8 @@ from hoopwright.papers.sheet import (
     wide_row,
 )
 from hoopwright.papers.sheet_lines import (
+    MOST_PLACES,
+    PACK_PLACES,
     feet_inches,
     is_unpriced,
     origin_of,
@@ -44,7 +47,7 @@ from hoopwright.papers.sheet_numbers import (
 from hoopwright.plan import Plan
 from hoopwright.quantity.money import line_total, tax_on
 from hoopwright.quantity.units import Units, unit_label
-from hoopwright.quantity.working import words
+from hoopwright.quantity.working import Phrase, words
 
 NAME = "Takeoff"
 HEADER_ROW = 6
@@ -54,6 +57,7 @@ STATES = "to quote,quoted,ordered,received"
 MONEY = "#,##0.00"
 PRICE = "#,##0.00##"
 COUNT = "pcs"
+LONGEST_PLACES = 90
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,7 +98,7 @@ def takeoff_columns(farm: Farm) -> dict[str, Column]:
         "needed": Column("Needed", 9),
         "spares": Column("Spares", 7),
         "unit": Column("Unit", 5),
-        "feet": Column("Needed (ft-in)", 11.5),
+        "feet": Column("Needed (ft\u00a0in)", 11.5),
         "on_hand": Column("On hand*", 8, "General", "input"),
         "to_buy": Column("To buy", 9),
         "holds": Column("Pack holds*", 9.5, "General", "input"),
@@ -169,20 +173,20 @@ def _totals(farm: Farm, plan: Plan, cells: Cells) -> tuple[Row, Row]:
     money, cost = farm.money, plan.cost
     currency = money.currency
     rate = decimal_of(money.tax_share)
-    taxed = cost.goods + (money.freight if money.tax_on_freight else 0)
+    taxed = cost.goods + (cost.freight if money.tax_on_freight else 0)
     origins = [origin_of(line) for line in plan.order.lines]
     tax_formula = f'=ROUND(({GOODS}+IF({TAXED}="yes",N({FREIGHT}),0))*N({RATE}),2)'
     sums = Look("total", MONEY)
     shown: tuple[tuple[str, Value, Look], ...] = (
         (f"Goods ({currency})", Formula(f"=SUM({cells.whole('total')})", cost.goods), sums),
-        (f"Freight* ({currency})", money.freight, Look("input", MONEY)),
+        (f"Freight* ({currency})", cost.freight, Look("input", MONEY)),
         ("Tax on freight*", "yes" if money.tax_on_freight else "no", Look("input")),
         ("Sales tax*", rate, Look("input", "0.00##%")),
         (f"Tax ({currency})", Formula(tax_formula, tax_on(taxed, rate)), sums),
         (
             f"To pay ({currency})",
             Formula(
-                f"={GOODS}+N({FREIGHT})+{TAX}", cost.goods + money.freight + tax_on(taxed, rate)
+                f"={GOODS}+N({FREIGHT})+{TAX}", cost.goods + cost.freight + tax_on(taxed, rate)
             ),
             sums,
         ),
@@ -207,8 +211,9 @@ def _line_row(
     columns: dict[str, Column], cells: Cells, row: int, number: int, line: Line, units: Units
 ) -> Row:
     found = shown_quantity(line, units)
-    is_length = line.counted_in == "m" and not line.key.startswith("film/")
-    unit = unit_label("m", units) if is_length else COUNT
+    is_length = line.counted_in == "m" and not _is_film(line)
+    counted = line.sold_as if _is_film(line) else COUNT
+    unit = unit_label("m", units) if is_length else counted
     price = None if is_unpriced(line) else line.price
     origin = "invented" if line.invented else "entered"
     formulas = _formulas(cells.of_row(row), origin=origin, price=price)
@@ -223,7 +228,7 @@ def _line_row(
     values: dict[str, Value] = {
         "number": number,
         "group": line.group,
-        "item": line.name,
+        "item": _item(line, units),
         "where": _places(line, units),
         "needed": found.needed,
         "spares": found.spares,
@@ -282,9 +287,11 @@ def _formulas(at: dict[str, str], *, origin: str, price: Decimal | None) -> dict
     needed, spares, on_hand, to_buy = at["needed"], at["spares"], at["on_hand"], at["to_buy"]
     holds, packs, cost = at["holds"], at["packs"], at["price"]
     typed = '"typed here"' if price is None else f'IF({cost}={price:f},"{origin}","typed here")'
+    wanted = f"ROUND({needed}+N({spares})-N({on_hand}),{MOST_PLACES})"
+    quotient = f"ROUND({to_buy}/{holds},{PACK_PLACES})"
     made = {
-        "to_buy": f'=IF({needed}="","",MAX(0,ROUND({needed}+N({spares})-N({on_hand}),9)))',
-        "packs": (f'=IF(OR({to_buy}="",N({holds})<=0),"",ROUNDUP(ROUND({to_buy}/{holds},6),0))'),
+        "to_buy": f'=IF({needed}="","",MAX(0,{wanted}))',
+        "packs": f'=IF(OR({to_buy}="",N({holds})<=0),"",ROUNDUP({quotient},0))',
         "left_over": f'=IF({packs}="","",ROUND({packs}*{holds}-{to_buy},4))',
         "total": f'=IF(OR({packs}="",{cost}=""),"",ROUND({packs}*{cost},2))',
         "origin": (
@@ -307,9 +314,32 @@ def _feet_formula(cell: str, unit: str) -> str:
     )
 
 
+def _is_film(line: Line) -> bool:
+    return line.key.startswith("film/")
+
+
+def _item(line: Line, units: Units) -> str:
+    """Return the name of a line; a roll of film has its size, which comes first in `where`."""
+    return f"{line.name}, {words(line.where[0], units)}" if _is_film(line) else line.name
+
+
 def _places(line: Line, units: Units) -> str:
-    """Return where a line is used, each place once, in order."""
-    return "; ".join(dict.fromkeys(words(place, units) for place in line.where))
+    """Return where a line is used: each place once or, when that is long, how many there are."""
+    places = line.where[1:] if _is_film(line) else line.where
+    text = "; ".join(dict.fromkeys(words(place, units) for place in places))
+    if len(text) <= LONGEST_PLACES:
+        return text
+    counts = Counter(_tunnel_of(place) for place in dict.fromkeys(places))
+    told = [
+        f"{tunnel}, {count} {'place' if count == 1 else 'places'}".removeprefix(", ")
+        for tunnel, count in counts.items()
+    ]
+    return f"{'; '.join(told)}: see {'Rolls' if _is_film(line) else 'Working'}"
+
+
+def _tunnel_of(place: Phrase) -> str:
+    """Return the tunnel that a place names, or "" when the farm has only one."""
+    return next((str(term.value) for term in place.terms if term.name == "tunnel"), "")
 
 
 def _limits(cells: Cells) -> tuple[Limit, ...]:

@@ -1,6 +1,6 @@
 """What the plan says in words: checks, cautions, and the working of every figure."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
 from hoopwright.checks.variant import TunnelPlan
@@ -10,10 +10,11 @@ from hoopwright.farm.farm import Farm, Tunnel
 from hoopwright.inflation.inflation import Seal
 from hoopwright.papers.cautions import CAUTIONS
 from hoopwright.papers.sheet import Column, Entry, Look, Row, Sheet, Value, list_sheet
+from hoopwright.papers.sheet_numbers import decimal_of
 from hoopwright.papers.sheets_sides import place_name
 from hoopwright.plan import Plan
 from hoopwright.quantity.money import format_money
-from hoopwright.quantity.units import Units, show
+from hoopwright.quantity.units import Units, show, to_display, unit_label
 from hoopwright.quantity.working import Explained, Term, Working, words
 
 SUFFIXES = (
@@ -40,7 +41,9 @@ SUFFIXES = (
 THIN = ("diameter", "diameters", "thickness", "trailing")
 SEVERITY = {"fault": "Fault: mend before ordering", "caution": "Caution", "note": "Note"}
 
-Explanation = tuple[str, Working, object]
+COUNTED = ("needed", "spares", "holds", "left_over")
+
+Explanation = tuple[str, Working, object, str]
 
 
 def checks_sheet(farm: Farm, plan: Plan) -> Sheet:
@@ -117,17 +120,20 @@ def working_sheet(farm: Farm, plan: Plan) -> Sheet:
         (
             what,
             figure_name(working.figure),
-            figure_value(working.figure, value, units, currency),
+            figure_text(value, unit, units, currency),
             working.rule,
             "; ".join(f"{t.name} {_term(t, units, currency)}" for t in working.inputs),
             working.source,
         )
-        for what, working, value in _explanations(farm, plan)
+        for what, working, value, unit in _explanations(farm, plan)
     ]
     return list_sheet(
         "Working",
         "How each figure was got",
-        ("Sizes are shown to the nearest eighth of an inch or millimetre.",),
+        (
+            "Sizes are shown here to the nearest eighth of an inch or millimetre; sizes to be cut "
+            "are rounded up on Film.",
+        ),
         columns,
         lines,
         empty="No working is kept.",
@@ -140,21 +146,31 @@ def figure_name(figure: str) -> str:
     return _split_unit(figure)[0].replace("_", " ")
 
 
-def figure_value(figure: str, value: object, units: Units, currency: str) -> str:
-    """Return the value of a field as text with its unit; several values with a slash.
+def figure_unit(figure: str) -> str:
+    """Return the unit code of a field, which its name ends with."""
+    return _split_unit(figure)[1]
+
+
+def figure_text(value: object, unit: str, units: Units, currency: str) -> str:
+    """Return a value as text with its unit; several values with a slash between.
+
+    An amount of money with the unit of an area is an amount for one unit of it.
 
     Args:
-        figure: Name of the field, which ends with its unit.
-        value: The value.
+        value: A number, an amount, a text, or several of them; anything else gives no text.
+        unit: Unit code.
         units: The farm's units.
         currency: The farm's currency.
     """
     if isinstance(value, tuple):
-        return " / ".join(figure_value(figure, one, units, currency) for one in value)
+        return " / ".join(figure_text(one, unit, units, currency) for one in value)
+    if isinstance(value, Decimal) and unit == "m2":
+        amount = value / decimal_of(to_display(1.0, "m2", units))
+        return f"{format_money(amount, currency)} for one {unit_label('m2', units)}"
     if isinstance(value, Decimal):
         return format_money(value, currency)
     if isinstance(value, float):
-        return show(value, _split_unit(figure)[1], units)
+        return show(value, unit, units)
     if isinstance(value, int) and not isinstance(value, bool):
         return show(value, "count", units)
     return value if isinstance(value, str) else ""
@@ -184,7 +200,9 @@ def _explanations(farm: Farm, plan: Plan) -> Iterator[Explanation]:
     for number, roll in enumerate(plan.order.rolls, start=1):
         yield from _of(f"roll {number}", roll)
     for line in plan.order.lines:
-        yield from _of(f"order line, {line.name}", line)
+        for what, working, value, unit in _of(f"order line, {line.name}", line):
+            counted = working.figure in COUNTED
+            yield what, working, value, line.counted_in if counted else unit
     yield from _of("order", plan.order)
     yield from _of("cost", plan.cost)
 
@@ -209,18 +227,12 @@ def _tunnel_explanations(farm: Farm, tunnel: Tunnel, planned: TunnelPlan) -> Ite
     for need in chosen.needs:
         part_of_need = parts.get(need.part)
         title = part_of_need.name if part_of_need else need.part
-        in_metres = part_of_need is not None and part_of_need.counted_in == "m"
-        figure = "quantity_m" if in_metres else "quantity"
-        where = words(need.where, farm.units)
-        working = need.working
-        yield (
-            f"{name}, {title}: {where}",
-            Working(figure, working.rule, working.inputs, working.source),
-            need.quantity,
-        )
+        what = f"{name}, {title}: {words(need.where, farm.units)}"
+        unit = part_of_need.counted_in if part_of_need else "ratio"
+        yield what, need.working, need.quantity, unit
 
 
-def _of(what: str, explained: Explained) -> Iterable[Explanation]:
-    return (
-        (what, working, getattr(explained, working.figure, None)) for working in explained.workings
-    )
+def _of(what: str, explained: Explained) -> Iterator[Explanation]:
+    for working in explained.workings:
+        value = getattr(explained, working.figure, None)
+        yield what, working, value, figure_unit(working.figure)

@@ -1,0 +1,50 @@
+"""The choices behind a plan in words."""
+
+from hoopwright.farm import Farm
+from hoopwright.papers.sheet import Row
+from hoopwright.papers.sheets_choices import choice_rows
+from papers.invented_plan import invented_farm, invented_tunnel
+
+
+def told(farm: Farm) -> dict[str, str]:
+    """Return the text beside each label."""
+    pairs = [[e.value for e in row.entries if e] for row in choice_rows(farm, 8)]
+    return {str(pair[0]): str(pair[1]) for pair in pairs if len(pair) == 2}
+
+
+def titles(rows: list[Row]) -> list[str]:
+    firsts = [row.entries[0].value for row in rows if len(row.entries) == 1 and row.entries[0]]
+    return [str(first) for first in firsts]
+
+
+def test_allowances_stand_in_the_units_of_the_farm() -> None:
+    # The roof tail at the hip is 0.2286 m, which is 9 in.
+    assert told(invented_farm("imperial"))["Roof tail at the hip"] == '9"'
+    assert told(invented_farm("metric"))["Roof tail at the hip"] == "0.229 m"
+
+
+def test_layers_films_and_sides_are_named() -> None:
+    words = told(invented_farm("metric"))
+    assert words["Roof"].startswith("two layers: clear film, four seasons outside")
+    assert "split at 12.802 m (the curtains lap)" in words["West side"]
+    assert "curtain 2 turned at the back" in words["West side"]
+    assert words["East side"].startswith("fixed film")
+    assert words["Back end"] == "not covered with film"
+    assert words["Sealed and inflated sides"] == "West side"
+
+
+def test_tunnels_that_share_all_choices_share_the_words() -> None:
+    alike = invented_farm(tunnels=("North", "South"))
+    assert "What was chosen for North, South" in titles(choice_rows(alike, 8))
+    tunnel = invented_tunnel("South")
+    longer = tunnel.but(skin=tunnel.skin.but(inflation_gap_m=0.2))
+    unlike = alike.but(tunnels=(alike.tunnels[0], longer))
+    found = titles(choice_rows(unlike, 8))
+    assert "What was chosen for North" in found
+    assert "What was chosen for South" in found
+
+
+def test_tax_and_freight_are_said() -> None:
+    words = told(invented_farm("imperial"))
+    assert words["Sales tax"] == "6.25%, rounded once for the whole order"
+    assert words["Freight"] == "$85.00, taxed"

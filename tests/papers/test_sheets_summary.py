@@ -1,0 +1,72 @@
+"""The summary: sums of the plan, both coverings, what the price leaves out."""
+
+import dataclasses
+from decimal import Decimal
+
+import pytest
+
+from hoopwright.farm import Farm, Money
+from hoopwright.order.order import Unplaced
+from papers.invented_plan import invented_farm, invented_lines, invented_plan
+from papers.spreadsheet import amount, made, open_book, texts
+
+
+def test_saved_sums_are_those_of_the_plan(farm: Farm) -> None:
+    # Worked by hand: 483.50 + 477.75 + 36.00 + 84.30 + 32.45 = 1114.00 goods; with 85.00 freight
+    # 1199.00 are taxed, 6.25 % of it are 74.9375; 1114.00 + 85.00 + 74.94 = 1273.94.
+    plan = invented_plan(farm)
+    sheet = open_book(made(farm, plan), results=True)["Summary"]
+    found = [amount(sheet, label) for label in ("Goods", "Freight", "Tax", "To pay")]
+    assert found == [Decimal(x) for x in ("1114.0", "85.0", "74.94", "1273.94")]
+    cost = plan.cost
+    assert found == [cost.goods, cost.freight, cost.tax, cost.to_pay]
+
+
+def test_groups_add_up_to_the_goods(farm: Farm) -> None:
+    plan = invented_plan(farm)
+    sheet = open_book(made(farm, plan), results=True)["Summary"]
+    found = {group.group: amount(sheet, group.group) for group in plan.cost.groups}
+    assert found == {group.group: group.amount for group in plan.cost.groups}
+    assert amount(sheet, "Your own lines and groups") == 0
+
+
+@pytest.mark.parametrize(
+    ("money", "tax"),
+    [
+        # 6.25 % of 1114.00 are 69.625, half a cent goes up.
+        (Money(tax_share=0.0625, freight=Decimal("85.00")), "69.63"),
+        (Money(), "0"),
+    ],
+)
+def test_tax_leaves_out_freight_that_is_not_taxed(money: Money, tax: str) -> None:
+    farm = invented_farm(money=money)
+    sheet = open_book(made(farm, invented_plan(farm)), results=True)["Summary"]
+    assert amount(sheet, "Tax") == Decimal(tax)
+
+
+def test_summary_says_whether_it_is_the_whole_price(farm: Farm) -> None:
+    lines = invented_lines()
+    priced = tuple(line for line in lines if line.price)
+    entered = tuple(line for line in priced if not line.invented)
+    said = []
+    for some in (lines, priced, entered):
+        content = made(farm, invented_plan(farm, some))
+        said.append(texts(open_book(content, results=True)["Summary"]))
+    assert "Not the whole price. Lines without a price: 1." in said[0]
+    assert "Lines with an invented price: 4." in said[1]
+    assert "Every line to buy has a price that was entered." in said[2]
+
+
+def test_summary_names_sheets_that_no_roll_yields(farm: Farm) -> None:
+    plan = invented_plan(farm)
+    missing = Unplaced(
+        tunnel="North",
+        piece="piece/roof/outer/0",
+        name="Roof, outer",
+        over_width_m=0.3,
+        over_length_m=0.0,
+        stock_m=9.1,
+    )
+    order = dataclasses.replace(plan.order, unplaced=(missing,))
+    found = texts(open_book(made(farm, dataclasses.replace(plan, order=order)))["Summary"])
+    assert "Roof, outer (North): no roll of the film is large enough" in found
