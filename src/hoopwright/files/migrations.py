@@ -1,0 +1,54 @@
+"""Raise a farm file of an older format to the one this program writes, step by step.
+
+A step takes the whole file as plain values and returns it at the next format. It only moves,
+names and fills in; whether the result is a possible farm is judged after the last step. Every
+format keeps a sample among the tests.
+"""
+
+from collections.abc import Callable
+from typing import Any
+
+from hoopwright.files.fault import FileFault
+
+Raw = dict[str, Any]
+
+FORMAT = 1
+STEPS: dict[int, Callable[[Raw], Raw]] = {}
+
+
+def raise_format(raw: Raw, name: str) -> Raw:
+    """Return the contents of a farm file at the present format.
+
+    Args:
+        raw: The whole file as plain values.
+        name: File named in the fault.
+
+    Raises:
+        FileFault: The format is missing, is no format, is newer than this program, or the file
+            is damaged where an older format differs.
+    """
+    number = raw.get("format")
+    if type(number) is not int or number < 1:
+        found = "is missing" if "format" not in raw else "must be a whole number from 1"
+        raise FileFault(
+            f"the format number {found}",
+            file=name,
+            path="format",
+            mend="The file is damaged; open a kept copy.",
+        )
+    if number > FORMAT:
+        raise FileFault(
+            f"was written by a newer hoopwright (format {number}); this one reads up to {FORMAT}",
+            file=name,
+            mend="Update the program. The file is left as it is.",
+        )
+    for step in range(number, FORMAT):
+        try:
+            raw = {**STEPS[step](raw), "format": step + 1}
+        except (LookupError, TypeError, ValueError, AttributeError) as error:
+            raise FileFault(
+                f"cannot be raised from format {step}: it is damaged ({error})",
+                file=name,
+                mend="Open a kept copy.",
+            ) from error
+    return raw
