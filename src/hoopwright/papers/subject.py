@@ -1,0 +1,51 @@
+"""What a drawing is drawn from, and how its sizes are written."""
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from hoopwright.checks.variant import TunnelPlan, Variant
+from hoopwright.farm import Tunnel
+from hoopwright.quantity.lengths import format_length
+from hoopwright.quantity.units import Units
+from hoopwright.survey import Survey
+
+SHORT_BAY_M = 1e-4
+
+
+@dataclass(frozen=True, slots=True)
+class Subject:
+    """One tunnel, its plan, and the reader's units.
+
+    Attributes:
+        tunnel: The tunnel as entered.
+        plan: Its plan.
+        units: Units of the sizes on the drawing.
+    """
+
+    tunnel: Tunnel
+    plan: TunnelPlan
+    units: Units
+
+    @property
+    def survey(self) -> Survey:
+        """The frame as built."""
+        return self.plan.survey
+
+    @property
+    def chosen(self) -> Variant:
+        """The covering that was chosen."""
+        return self.plan.chosen
+
+    def size(self, length_m: float) -> str:
+        """Return a length as printed on the drawing."""
+        return _size(length_m, self.units)
+
+
+@lru_cache(maxsize=4096)
+def _size(length_m: float, units: Units) -> str:
+    return format_length(length_m, units)
+
+
+def side_part(mark: str) -> str:
+    """Return what comes after the side in a mark: `panel/1` of `side/0/panel/1`."""
+    return mark.split("/", 2)[2]

@@ -1,0 +1,192 @@
+"""The end section: the bow from outside, the layers on it, boards, roll bars and heights."""
+
+import math
+from collections.abc import Iterator, Sequence
+from functools import lru_cache
+
+from hoopwright.papers.scene import (
+    Dimension,
+    Handle,
+    Line,
+    Point,
+    Polygon,
+    Polyline,
+    Shape,
+    Style,
+    Symbol,
+    SymbolKind,
+    View,
+    rectangle,
+)
+from hoopwright.papers.subject import Subject
+from hoopwright.survey.bow_curve import BowCurve
+
+STEPS = 40
+BOARD_M = 0.06
+HIP_REACH_M = 0.25
+GROUND_REACH_M = 0.5
+
+
+def draw_section(subject: Subject) -> View:
+    """Return the section behind the front end wall, the first side at the left.
+
+    Args:
+        subject: What is drawn.
+    """
+    survey = subject.survey
+    half_m = survey.width_m / 2
+    first, second = (side.name for side in subject.tunnel.sides)
+    left_m, right_m = -half_m - GROUND_REACH_M, half_m + GROUND_REACH_M
+    return View(
+        name="section",
+        title=f"End section · {first} at the left",
+        described=f"End section seen from the front: {first} at the left, {second} at the right. "
+        f"Ridge {subject.size(survey.height_m)}, width {subject.size(survey.width_m)}.",
+        box=(left_m, 0.0, right_m, survey.height_m + _gap_m(subject)),
+        shapes=(
+            *_end_wall(subject),
+            Line("", "ground", (left_m, 0.0, right_m, 0.0)),
+            _bow(subject),
+            *_roof(subject),
+            *_side(subject, 0),
+            *_side(subject, 1),
+            *_dimensions(subject),
+        ),
+    )
+
+
+def _gap_m(subject: Subject) -> float:
+    """Return the air gap at the ridge, m; 0 with one layer."""
+    skin = subject.tunnel.skin
+    return skin.inflation_gap_m if skin.roof.count == 2 else 0.0
+
+
+@lru_cache(maxsize=256)
+def _path(curve: BowCurve, from_m: float, to_m: float) -> tuple[Point, ...]:
+    """Return points of the bow between two positions along it, corners included, m."""
+    corners, at_m = [], 0.0
+    for segment in curve.segments[:-1]:
+        at_m += segment.length_m
+        if from_m < at_m < to_m:
+            corners.append(at_m)
+    steps = (from_m + (to_m - from_m) * k / STEPS for k in range(STEPS + 1))
+    return tuple(curve.point_at(s) for s in sorted((*steps, *corners)))
+
+
+def _moved(path: tuple[Point, ...], gaps_m: Sequence[float]) -> tuple[Point, ...]:
+    """Return the path moved outward at each point by a gap of its own, inward when negative, m."""
+    last = len(path) - 1
+    found = []
+    for k, (x, y) in enumerate(path):
+        (x0, y0), (x1, y1) = path[max(0, k - 1)], path[min(last, k + 1)]
+        size = math.hypot(x1 - x0, y1 - y0) or 1.0
+        found.append((x - (y1 - y0) * gaps_m[k] / size, y + (x1 - x0) * gaps_m[k] / size))
+    return tuple(found)
+
+
+def _blown(path: tuple[Point, ...], gap_m: float) -> tuple[Point, ...]:
+    """Return the path blown outward: not at its ends, by the gap in its middle, m.
+
+    Source:
+        A sine over the length, for the picture only; film sizes do not come from here.
+    """
+    last = len(path) - 1
+    return _moved(path, [gap_m * math.sin(math.pi * k / last) for k in range(last + 1)])
+
+
+def _bow(subject: Subject) -> Polyline:
+    """Return the bow along the middle of its tube; the film lies half a tube outside it."""
+    path = _path(subject.survey.curve, 0.0, subject.survey.girth_m)
+    inward_m = -subject.tunnel.frame.tube_diameter_m / 2
+    return Polyline("frame", "bow", _moved(path, [inward_m] * len(path)))
+
+
+def _end_wall(subject: Subject) -> Iterator[Shape]:
+    end = subject.tunnel.ends[0]
+    if end.film is not None:
+        yield Polygon("end/0", "end wall", _path(subject.survey.curve, 0.0, subject.survey.girth_m))
+    total_m = sum(door.width_m for door in end.doors)
+    gap_m = max(0.0, subject.tunnel.frame.profile.span_m - total_m) / (len(end.doors) + 1)
+    left_m = -subject.tunnel.frame.profile.span_m / 2
+    for door in end.doors:
+        left_m += gap_m
+        corners = rectangle(left_m, 0.0, left_m + door.width_m, door.height_m)
+        yield Polygon("end/0", "door", corners)
+        left_m += door.width_m
+
+
+def _roof(subject: Subject) -> Iterator[Shape]:
+    survey, skin = subject.survey, subject.tunnel.skin
+    path = _path(survey.curve, *survey.hip_at_m)
+    marks = {p.layer: p.mark for p in subject.chosen.cover.pieces if _on_roof(p.areas)}
+    if skin.roof.count == 2:
+        yield Polyline(marks.get("inner", "roof"), "roof inner", path)
+        path = _blown(path, _gap_m(subject))
+    yield Polyline(marks.get("outer", marks.get("single", "roof")), "roof", path)
+
+
+def _on_roof(areas: tuple[object, ...]) -> bool:
+    return any(getattr(area, "surface", "") == "roof" for area in areas)
+
+
+def _side(subject: Subject, side: int) -> Iterator[Shape]:
+    """Yield the film of one side, its bar, and its boards."""
+    survey, boards = subject.survey, subject.tunnel.frame.boards[side]
+    curve, chosen = survey.curve, subject.tunnel.sides[side]
+    hip = curve.point_at(survey.hip_at_m[side])
+    base = curve.point_at(survey.base_at_m[side])
+    foot_m = curve.position_at_height(chosen.shut_height_m, side)
+    spans = [c for c in subject.chosen.cover.curtains if c.side == side]
+    path = _path(survey.curve, *sorted((foot_m, survey.hip_at_m[side])))
+    inflated = {c.place for c in subject.chosen.inflation.cells}
+    for span in reversed(spans):
+        style: Style = "inflated curtain" if span.mark in inflated else "curtain"
+        yield Polyline(span.mark, style, path)
+    if not spans:
+        fixed = _path(survey.curve, *sorted((survey.base_at_m[side], survey.hip_at_m[side])))
+        yield Polyline(f"side/{side}/fixed", "pocket", fixed)
+    out = -1 if side == 0 else 1
+    baseboard, mark = f"side/{side}/baseboard", f"side/{side}/hip"
+    inner_m = base[0] - out * BOARD_M
+    left_m, right_m = sorted((inner_m, base[0]))
+    yield Polygon(baseboard, "board", rectangle(left_m, 0.0, right_m, boards.baseboard_height_m))
+    yield Line(mark, "hip", (hip[0] - out * HIP_REACH_M, hip[1], hip[0], hip[1]))
+    ends = (hip[0] - HIP_REACH_M, hip[1], hip[0] + HIP_REACH_M, hip[1])
+    yield Handle(mark, "hip", ends, hip, "hip", "up")
+    if spans:
+        kind: SymbolKind = "roll into" if chosen.panels[0].winding == "into" else "roll out"
+        yield Symbol(spans[0].mark, "bar", curve.point_at(foot_m), kind, -1 if side == 0 else 1)
+
+
+def _dimensions(subject: Subject) -> Iterator[Shape]:
+    """Yield span, ridge, openings and hips; the second side only where it differs."""
+    survey, tunnel = subject.survey, subject.tunnel
+    half_m = tunnel.frame.profile.span_m / 2
+    yield Dimension("frame", (-half_m, 0.0, half_m, 0.0), 1, subject.size(2 * half_m))
+    yield from _side_dimensions(subject, 0, -1)
+    row = 1
+    if _heights(subject, 0) != _heights(subject, 1):
+        yield from _side_dimensions(subject, 1, 1)
+        row = 3
+    ends = (survey.width_m / 2, 0.0, 0.0, survey.height_m)
+    yield Dimension("frame", ends, row, subject.size(survey.height_m))
+
+
+def _heights(subject: Subject, side: int) -> tuple[str, float, float]:
+    chosen, boards = subject.tunnel.sides[side], subject.tunnel.frame.boards[side]
+    return chosen.kind, chosen.shut_height_m, boards.hip_height_m
+
+
+def _side_dimensions(subject: Subject, side: int, sign: int) -> Iterator[Shape]:
+    """Yield opening and hip height of one side, outside it."""
+    kind, shut_m, hip_m = _heights(subject, side)
+    survey = subject.survey
+    hip_x = survey.curve.point_at(survey.hip_at_m[side])[0]
+    row = 1
+    if kind == "roll_up":
+        foot_x = survey.curve.point_at(survey.curve.position_at_height(shut_m, side))[0]
+        ends = (foot_x, shut_m, hip_x, hip_m)
+        yield Dimension(f"side/{side}", ends, sign * row, subject.size(hip_m - shut_m))
+        row = 2
+    ends = (sign * survey.width_m / 2, 0.0, hip_x, hip_m)
+    yield Dimension(f"side/{side}/hip", ends, sign * row, subject.size(hip_m))

@@ -1,0 +1,78 @@
+"""The drawing of a tunnel: two elevations, the plan and the end section, as shapes in metres.
+
+The two elevations and the plan share one length axis and unfold the tunnel: the first side above
+the plan, the second below, all with the front end at the left.
+"""
+
+from msgspec import Struct
+
+from hoopwright.checks.variant import TunnelPlan
+from hoopwright.farm import Tunnel
+from hoopwright.papers.scene import View
+from hoopwright.papers.subject import Subject
+from hoopwright.papers.view_roof import draw_plan
+from hoopwright.papers.view_section import draw_section
+from hoopwright.papers.view_side import draw_side
+from hoopwright.quantity.units import Units
+
+SAME_M = 1e-6
+
+
+class Views(Struct, frozen=True):
+    """The four views of a tunnel.
+
+    Attributes:
+        first_side: Elevation of the first side.
+        plan: From above.
+        second_side: Elevation of the second side, seen from inside.
+        section: Section at the front end.
+    """
+
+    first_side: View
+    plan: View
+    second_side: View
+    section: View
+
+
+def draw_tunnel(tunnel: Tunnel, tunnel_plan: TunnelPlan, units: Units) -> Views:
+    """Return the drawing of a tunnel.
+
+    Args:
+        tunnel: The tunnel as entered.
+        tunnel_plan: Its plan.
+        units: Units of the sizes written on the drawing.
+    """
+    subject = Subject(tunnel, tunnel_plan, units)
+    return Views(
+        first_side=draw_side(subject, 0),
+        plan=draw_plan(subject),
+        second_side=draw_side(subject, 1),
+        section=draw_section(subject),
+    )
+
+
+def drawn_marks(mark: str, tunnel_plan: TunnelPlan) -> tuple[str, ...]:
+    """Return the marks under which something is drawn.
+
+    A roof sheet is drawn as itself. The sheet of a curtain, a pocket, a strip or an end wall is
+    found where it hangs.
+
+    Args:
+        mark: Any mark of the plan.
+        tunnel_plan: Plan of the tunnel.
+    """
+    cover = tunnel_plan.chosen.cover
+    piece = next((p for p in cover.pieces if p.mark == mark), None)
+    if piece is None:
+        return (mark,) if mark else ()
+    found = [mark]
+    hung = [(c.mark, c.side, c.from_m, c.to_m) for c in cover.curtains]
+    hung += [(f.mark, f.side, f.from_m, f.to_m) for f in cover.fixed]
+    for area in piece.areas:
+        if area.surface in ("end0", "end1"):
+            found.append(f"end/{area.surface[-1]}")
+        for place, side, from_m, to_m in hung:
+            there = area.surface == f"side{side}" and abs(area.from_m - from_m) < SAME_M
+            if there and abs(area.to_m - to_m) < SAME_M:
+                found.append(place)
+    return tuple(found)
