@@ -1,0 +1,145 @@
+"""The mouse on the drawing: picking, dragging handles, turning cranks, zooming and panning."""
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtGui import QMouseEvent, QWheelEvent
+
+from hoopwright.desktop.canvas.moves import Grasp, kind_of, move_to, panel_of, place_of, snap
+from hoopwright.desktop.canvas.picking import nearest_handle, nearest_mark
+from hoopwright.desktop.canvas.strip import Strip
+from hoopwright.desktop.session import Session
+from hoopwright.desktop.tags import move_text
+from hoopwright.farm import Tunnel
+from hoopwright.papers.scene import Handle
+from hoopwright.plan import TunnelPlan
+
+DRAG_PX = 3.0
+WHEEL_NOTCH = 120.0
+NOTCH_ZOOM = 1.2
+FINE_KEYS = Qt.KeyboardModifier.AltModifier | Qt.KeyboardModifier.ShiftModifier
+ONE_SIDE_KEY = Qt.KeyboardModifier.ControlModifier
+
+
+@dataclass(slots=True)
+class Drag:
+    """A handle in the hand.
+
+    Attributes:
+        strip: View in which it was taken.
+        handle: The handle.
+        pressed: Where the button went down, px.
+        from_m: Where the handle was, m.
+        tunnel: The tunnel before.
+        before: Its plan.
+        moved: Whether the hand has moved far enough for a drag.
+        grasp: How it is held now.
+        refusal: Why the last place cannot be had.
+    """
+
+    strip: Strip
+    handle: Handle
+    pressed: QPointF
+    from_m: float
+    tunnel: Tunnel
+    before: TunnelPlan
+    grasp: Grasp
+    moved: bool = False
+    refusal: str = ""
+
+
+class Hand:
+    """What the mouse does. It knows places and the session, not how anything is drawn."""
+
+    def __init__(self, session: Session) -> None:
+        """Work on a session."""
+        self._session = session
+        self.drag: Drag | None = None
+        self.crank = ""
+
+    def press(self, strip: Strip, event: QMouseEvent) -> None:
+        """Take the handle under the pointer, or pick what lies there."""
+        at = event.position()
+        point = strip.to_metres(at)
+        mark = nearest_mark(strip.view, point, strip.px_per_m)
+        handle = nearest_handle(strip.view, point, strip.px_per_m)
+        if handle is not None and not mark.endswith("/crank"):
+            session = self._session
+            self.drag = Drag(
+                strip=strip,
+                handle=handle,
+                pressed=at,
+                from_m=place_of(session.tunnel, handle.mark),
+                tunnel=session.tunnel,
+                before=session.tunnel_plan,
+                grasp=Grasp(handle.mark, session.units),
+            )
+            session.pick(handle.mark)
+            return
+        self.crank = mark if mark.endswith("/crank") else ""
+        self._session.pick(panel_of(mark) if self.crank else mark)
+
+    def move(self, event: QMouseEvent) -> bool:
+        """Move the handle in the hand along; return whether something is dragged."""
+        drag = self.drag
+        if drag is None:
+            return False
+        away = event.position() - drag.pressed
+        if not drag.moved:
+            if max(abs(away.x()), abs(away.y())) < DRAG_PX:
+                return False
+            drag.moved = True
+            self._session.begin()
+        keys = event.modifiers()
+        drag.grasp = Grasp(
+            drag.handle.mark,
+            self._session.units,
+            fine=bool(keys & FINE_KEYS),
+            one_side=kind_of(drag.handle.mark) == "hip" and bool(keys & ONE_SIDE_KEY),
+        )
+        way_px = away.x() if drag.handle.way == "along" else -away.y()
+        place_m = snap(drag.tunnel, drag.grasp, drag.from_m + way_px / drag.strip.px_per_m)
+        try:
+            tunnel = move_to(drag.tunnel, drag.grasp, place_m)
+        except ValueError as refusal:
+            drag.refusal = str(refusal)
+            return True
+        drag.refusal = ""
+        self._session.preview(tunnel)
+        return True
+
+    def release(self) -> str:
+        """Let go; return what was done, or nothing when nothing was moved."""
+        drag, self.drag = self.drag, None
+        if drag is None or not drag.moved:
+            return ""
+        text = move_text(drag.handle.mark, self._session.tunnel, drag.grasp.one_side)
+        self._session.commit(text)
+        return text
+
+    def cancel(self) -> bool:
+        """Put the handle back; return whether one was in the hand."""
+        drag, self.drag, self.crank = self.drag, None, ""
+        if drag is None:
+            return False
+        if drag.moved:
+            self._session.cancel()
+        return True
+
+    def cursor(self, strip: Strip | None, at: QPointF) -> Qt.CursorShape:
+        """Return the pointer that says what can be done at a place."""
+        if strip is None:
+            return Qt.CursorShape.ArrowCursor
+        point = strip.to_metres(at)
+        mark = nearest_mark(strip.view, point, strip.px_per_m)
+        handle = nearest_handle(strip.view, point, strip.px_per_m)
+        if handle is not None and not mark.endswith("/crank"):
+            along = handle.way == "along"
+            return Qt.CursorShape.SizeHorCursor if along else Qt.CursorShape.SizeVerCursor
+        return Qt.CursorShape.PointingHandCursor if mark else Qt.CursorShape.ArrowCursor
+
+
+def wheel_factor(event: QWheelEvent) -> float:
+    """Return by how much a turn of the wheel zooms."""
+    turned = event.angleDelta().y() or event.angleDelta().x()
+    return float(NOTCH_ZOOM ** (turned / WHEEL_NOTCH))

@@ -1,0 +1,122 @@
+"""The key to the drawing: which colour, hatch and sign stands for what, as far as it is drawn."""
+
+from PySide6.QtCore import QLineF, QPointF, QRectF
+from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen
+from PySide6.QtWidgets import QGraphicsObject, QStyleOptionGraphicsItem, QWidget
+
+from hoopwright.desktop.canvas.symbols import Brushes, draw_grip, draw_symbol, draw_text
+from hoopwright.desktop.palette import INKS, colour, drawing_font, style_fill, style_pen
+from hoopwright.papers.scene import GripKind, Style, SymbolKind, hatch_lines
+
+ENTRIES: tuple[tuple[Style, str], ...] = (
+    ("roof", "roof film"),
+    ("curtain", "curtain"),
+    ("inflated curtain", "inflated curtain"),
+    ("pocket", "pocket, fixed film"),
+    ("strip", "strip behind split"),
+    ("split", "split"),
+    ("seam", "cross seam, lap"),
+    ("hip", "hip board, hip seam"),
+    ("bow", "bow"),
+    ("bar", "roll bar"),
+    ("crank", "crank"),
+    ("rope", "wind rope"),
+    ("seal", "seal"),
+    ("cell", "air cell"),
+    ("jumper", "jumper hose"),
+    ("blower", "inflation blower"),
+    ("end wall", "end wall"),
+    ("board", "baseboard"),
+)
+GRIPS: dict[Style, GripKind] = {"split": "split", "seam": "seam", "hip": "hip"}
+SIGNS: dict[Style, SymbolKind] = {"crank": "crank", "jumper": "jumper", "blower": "blower"}
+AREAS = ("roof", "curtain", "inflated curtain", "pocket", "strip", "board")
+SWATCH_PX = 26.0
+COLUMN_PX = 150.0
+HATCH_STEP_PX = 7.0
+SIGN_SCALE = 0.72
+
+
+class Key(QGraphicsObject):
+    """The key to the drawing."""
+
+    def __init__(self, font: QFont) -> None:
+        """Show nothing until there is a drawing."""
+        super().__init__()
+        self._font = drawing_font(font)
+        self._row_px = QFontMetricsF(self._font).height() + 5
+        self._box = QRectF(0, 0, 1, 1)
+        self._styles: frozenset[Style] = frozenset()
+        self.dark = False
+
+    def place(self, box: QRectF) -> None:
+        """Lie at a place of the canvas."""
+        self.prepareGeometryChange()
+        self._box = box
+
+    def show_styles(self, styles: frozenset[Style]) -> None:
+        """Name the styles that are drawn."""
+        if styles != self._styles:
+            self._styles = styles
+            self.update()
+
+    def boundingRect(self) -> QRectF:
+        """Return what the item covers, px."""
+        return self._box
+
+    def paint(
+        self,
+        p: QPainter,
+        _option: QStyleOptionGraphicsItem,
+        _widget: QWidget | None = None,
+    ) -> None:
+        """Draw one sample and one name for each style, in columns."""
+        entries = [(style, name) for style, name in ENTRIES if style in self._styles]
+        columns = max(1, int(self._box.width() // COLUMN_PX))
+        rows = int(self._box.height() // self._row_px)
+        needed = -(-len(entries) // columns)
+        p.setFont(self._font)
+        muted = colour("muted", self.dark)
+        text = Brushes(colour("paper", self.dark), muted, muted)
+        wide = self._box.width() / columns
+        for index, (style, name) in enumerate(entries[: rows * columns]):
+            column, row = divmod(index, max(1, min(needed, rows)))
+            left = self._box.left() + column * wide + 8
+            middle = self._box.top() + (row + 0.5) * self._row_px + 2
+            self._sample(p, style, QRectF(left, middle - 6, SWATCH_PX, 12))
+            draw_text(p, name, left + SWATCH_PX + 8, middle, text, plate=False)
+
+    def _sample(self, p: QPainter, style: Style, box: QRectF) -> None:
+        """Draw a style as it looks on the drawing."""
+        paper, text = colour("paper", self.dark), colour("text", self.dark)
+        ink = Brushes(paper, colour(INKS[style].colour, self.dark), text)
+        p.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+        pen = QPen(style_pen(style, self.dark))
+        middle = box.center()
+        if style in SIGNS:
+            p.save()
+            p.translate(middle)
+            p.scale(SIGN_SCALE, SIGN_SCALE)
+            draw_symbol(p, SIGNS[style], QPointF(), 1, ink)
+            p.restore()
+            return
+        p.setPen(pen)
+        if style in AREAS:
+            pen.setWidthF(1.0)
+            p.setPen(pen)
+            p.setBrush(style_fill(style, self.dark))
+            p.drawRect(box)
+            self._hatch(p, style, box)
+            return
+        p.drawLine(QLineF(box.left(), middle.y(), box.right(), middle.y()))
+        if style in GRIPS:
+            draw_grip(p, GRIPS[style], middle, False, ink)
+
+    def _hatch(self, p: QPainter, style: Style, box: QRectF) -> None:
+        if style not in ("curtain", "inflated curtain"):
+            return
+        p.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        edges = (box.left(), box.top(), box.right(), box.bottom())
+        # The painter's y goes down, so that lines which rise to the right fall for the function.
+        lines = hatch_lines(edges, HATCH_STEP_PX, -1 if style == "curtain" else 1)
+        p.drawLines([QLineF(QPointF(x1, y1), QPointF(x2, y2)) for x1, y1, x2, y2 in lines])

@@ -1,0 +1,122 @@
+"""What moving a handle makes of the tunnel: where it may go, where it snaps, in which steps.
+
+A handle is known by its mark: `side/0/split/1`, `roof/seam/0`, `side/1/hip`.
+"""
+
+from dataclasses import dataclass
+
+from hoopwright.farm import Tunnel, bow_positions
+from hoopwright.farm import change as edit
+from hoopwright.quantity.units import Units
+
+FINE_M = {"imperial": 0.0254 / 8, "metric": 0.001}
+HIP_STEP_M = {"imperial": 0.0254, "metric": 0.01}
+FAR_BOWS = 5
+
+
+@dataclass(frozen=True, slots=True)
+class Grasp:
+    """A handle as it is held.
+
+    Attributes:
+        mark: Mark of the handle.
+        units: The farm's units, which make the fine steps.
+        fine: Whether it goes in fine steps instead of snapping.
+        one_side: Whether a hip seam goes without the one across.
+    """
+
+    mark: str
+    units: Units
+    fine: bool = False
+    one_side: bool = False
+
+
+def kind_of(mark: str) -> str:
+    """Return `split`, `seam` or `hip` for the mark of a handle, else an empty text."""
+    parts = mark.split("/")
+    if len(parts) == 4 and parts[0] == "side" and parts[2] == "split":
+        return "split"
+    if len(parts) == 3 and parts[:2] == ["roof", "seam"]:
+        return "seam"
+    return "hip" if len(parts) == 3 and parts[0] == "side" and parts[2] == "hip" else ""
+
+
+def numbers_in(mark: str) -> tuple[int, ...]:
+    """Return the numbers in a mark: side and index of `side/0/split/1`."""
+    return tuple(int(part) for part in mark.split("/") if part.isdigit())
+
+
+def place_of(tunnel: Tunnel, mark: str) -> float:
+    """Return where a handle is: from the first bow, or above the ground, m."""
+    numbers = numbers_in(mark)
+    if kind_of(mark) == "split":
+        return tunnel.sides[numbers[0]].splits[numbers[1]].at_m
+    if kind_of(mark) == "seam":
+        return tunnel.skin.cross_seams_m[numbers[0]]
+    return tunnel.frame.boards[numbers[0]].hip_height_m
+
+
+def range_of(tunnel: Tunnel, mark: str) -> tuple[float, float]:
+    """Return how far a handle can go, m."""
+    numbers = numbers_in(mark)
+    if kind_of(mark) == "split":
+        return edit.split_range(tunnel, *numbers)
+    if kind_of(mark) == "seam":
+        return edit.seam_range(tunnel, *numbers)
+    return edit.hip_range(tunnel, *numbers)
+
+
+def move_to(tunnel: Tunnel, grasp: Grasp, place_m: float) -> Tunnel:
+    """Return the tunnel with a handle at a place, held within its range.
+
+    Args:
+        tunnel: The tunnel before.
+        grasp: The handle.
+        place_m: From the first bow, or above the ground, m.
+    """
+    numbers = numbers_in(grasp.mark)
+    if kind_of(grasp.mark) == "split":
+        return edit.move_split(tunnel, numbers[0], numbers[1], place_m)
+    if kind_of(grasp.mark) == "seam":
+        return edit.move_seam(tunnel, numbers[0], place_m)
+    return edit.move_hip(tunnel, numbers if grasp.one_side else (0, 1), place_m)
+
+
+def snap(tunnel: Tunnel, grasp: Grasp, place_m: float) -> float:
+    """Return the place a dragged handle goes to: a bow, or a step of the rule, m.
+
+    A bow outside the handle's range is never the nearest.
+    """
+    if grasp.fine:
+        return _stepped(place_m, FINE_M[grasp.units])
+    if kind_of(grasp.mark) == "hip":
+        return _stepped(place_m, HIP_STEP_M[grasp.units])
+    low_m, high_m = range_of(tunnel, grasp.mark)
+    bows = [x for x in bow_positions(tunnel.frame.bows) if low_m - 1e-6 <= x <= high_m + 1e-6]
+    return min(bows, key=lambda x: abs(x - place_m), default=place_of(tunnel, grasp.mark))
+
+
+def next_place(tunnel: Tunnel, grasp: Grasp, steps: int) -> float:
+    """Return the place some key steps on (back when negative): bows, or steps of the rule, m."""
+    at_m = place_of(tunnel, grasp.mark)
+    if kind_of(grasp.mark) == "hip" or grasp.fine:
+        step_m = (FINE_M if grasp.fine else HIP_STEP_M)[grasp.units]
+        return _stepped(at_m + steps * step_m, step_m)
+    return snap(tunnel, grasp, edit.next_bow(tunnel, at_m, steps))
+
+
+def turn_crank(tunnel: Tunnel, mark: str) -> Tunnel:
+    """Return the tunnel with the crank of a curtain (`side/0/panel/1`) at its other end."""
+    side, index = numbers_in(mark)[:2]
+    end = tunnel.sides[side].panels[index].crank_end
+    return edit.set_crank_end(tunnel, side, index, "back" if end == "front" else "front")
+
+
+def panel_of(mark: str) -> str:
+    """Return the mark of the curtain that a mark belongs to, or an empty text."""
+    parts = mark.split("/")
+    return "/".join(parts[:4]) if len(parts) >= 4 and parts[2] == "panel" else ""
+
+
+def _stepped(place_m: float, step_m: float) -> float:
+    return round(place_m / step_m) * step_m

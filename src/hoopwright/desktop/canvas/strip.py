@@ -1,0 +1,123 @@
+"""One view on the canvas: its box, its layers, and the way between pixels and metres."""
+
+from itertools import groupby
+
+import pyqtgraph as pg
+from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtGui import QFont
+from PySide6.QtWidgets import QGraphicsScene
+
+from hoopwright.desktop.canvas.arrangement import Frame
+from hoopwright.desktop.canvas.layers import LitLayer, StyleLayer
+from hoopwright.desktop.canvas.words import Words
+from hoopwright.desktop.palette import colour
+from hoopwright.papers.scene import STYLES, Point, Shape, Style, View
+
+EMPTY = View("", "", "", (0.0, 0.0, 1.0, 1.0), ())
+
+
+class Strip:
+    """One view on the canvas.
+
+    Attributes:
+        view: What is drawn.
+        box: The view box that gives scale, clipping and the direction of y.
+        px_per_m: Scale.
+    """
+
+    def __init__(self, scene: QGraphicsScene, font: QFont) -> None:
+        """Put an empty view into a scene."""
+        self.view = EMPTY
+        self.px_per_m = 1.0
+        self.box = pg.ViewBox(enableMouse=False, enableMenu=False, defaultPadding=0.0)
+        self.box.disableAutoRange()
+        scene.addItem(self.box)
+        self._frame: Frame = (0.0, 0.0, 1.0, 1.0)
+        self._left_m = self._bottom_m = 0.0
+        self._layers: dict[Style, StyleLayer] = {style: StyleLayer(style) for style in STYLES}
+        self._lit, self._words = LitLayer(), Words(font)
+        for layer in (*self._layers.values(), self._lit, self._words):
+            self.box.addItem(layer, ignoreBounds=True)
+        self._picked: tuple[str, ...] = ()
+        self._shown: tuple[str, ...] = ()
+
+    @property
+    def row_px(self) -> float:
+        """Height of one row of text, px."""
+        return self._words.row_px
+
+    @property
+    def frame(self) -> Frame:
+        """Where the view lies on the canvas: left, top, width and height, px."""
+        return self._frame
+
+    def place(self, frame: Frame) -> None:
+        """Lie at a place of the canvas."""
+        if frame != self._frame:
+            self._frame = frame
+            self.box.setGeometry(QRectF(*frame))
+            self._words.set_frame(QRectF(*frame))
+
+    def look(self, left_m: float, bottom_m: float, px_per_m: float) -> None:
+        """Show what lies right of and above a point, at a scale that is the same both ways."""
+        self._left_m, self._bottom_m, self.px_per_m = left_m, bottom_m, px_per_m
+        _left, _top, width_px, height_px = self._frame
+        width_m, height_m = width_px / px_per_m, height_px / px_per_m
+        self.box.setRange(
+            xRange=(left_m, left_m + width_m),
+            yRange=(bottom_m, bottom_m + height_m),
+            padding=0,
+            disableAutoRange=True,
+        )
+        reach = QRectF(left_m, bottom_m, width_m, height_m)
+        for layer in (*self._layers.values(), self._lit, self._words):
+            layer.set_reach(reach)
+        for layer in self._layers.values():
+            layer.set_scale(px_per_m)
+
+    def show_view(self, view: View) -> None:
+        """Draw another view; what is the same as before stays as it is."""
+        if view == self.view:
+            return
+        self.view = view
+        by_style: dict[Style, list[Shape]] = {style: [] for style in STYLES}
+        for style, shapes in groupby(view.shapes, key=lambda s: s.style):
+            by_style[style].extend(shapes)
+        for style, layer in self._layers.items():
+            layer.show_shapes(tuple(by_style[style]))
+        self._words.show_shapes(view.title, view.shapes)
+        if self._picked or self._shown:
+            self._light()
+
+    def show_marks(self, picked: tuple[str, ...], shown: tuple[str, ...]) -> None:
+        """Light what is picked, and what a table points at."""
+        if (picked, shown) != (self._picked, self._shown):
+            self._picked, self._shown = picked, shown
+            self._light()
+
+    def _light(self) -> None:
+        self._lit.show_marks(self.view.shapes, self._picked, self._shown)
+        self._words.show_marks((*self._picked, *self._shown))
+
+    def set_dark(self, dark: bool) -> None:
+        """Take the colours of a light or a dark window."""
+        self.box.setBackgroundColor(colour("paper", dark))
+        for layer in (*self._layers.values(), self._lit, self._words):
+            layer.set_dark(dark)
+
+    def holds(self, at: QPointF) -> bool:
+        """Return whether a place of the canvas lies in the view."""
+        return QRectF(*self._frame).contains(at)
+
+    def to_metres(self, at: QPointF) -> Point:
+        """Return what point of the view lies at a place of the canvas, m."""
+        left_px, top_px, _width_px, height_px = self._frame
+        across_px, up_px = at.x() - left_px, top_px + height_px - at.y()
+        return self._left_m + across_px / self.px_per_m, self._bottom_m + up_px / self.px_per_m
+
+    def to_pixels(self, point: Point) -> QPointF:
+        """Return where on the canvas a point of the view lies, px."""
+        left_px, top_px, _width_px, height_px = self._frame
+        across_px = (point[0] - self._left_m) * self.px_per_m
+        up_px = (point[1] - self._bottom_m) * self.px_per_m
+        return QPointF(left_px + across_px, top_px + height_px - up_px)
