@@ -4,11 +4,9 @@ import re
 import zipfile
 from io import BytesIO
 
-import pytest
 from openpyxl.utils.escape import unescape
 
 from hoopwright.farm import Farm
-from hoopwright.papers.workbook import safe_text
 from papers.invented_plan import invented_farm, invented_line, invented_plan
 from papers.spreadsheet import headings, made, open_book, takeoff_rows
 
@@ -91,28 +89,6 @@ def test_names_that_look_like_formulas_stay_text(farm: Farm) -> None:
         assert rows
         assert all(r[0].data_type == "s" for r in rows)
         assert open_book(content, results=True)["Summary"].title == "Summary"
-
-
-@pytest.mark.parametrize(
-    ("typed", "kept"),
-    [
-        ("a\x00b\x0bc", "a\ufffdb\ufffdc"),
-        ("\ud800", "\ufffd"),
-        ("\uffff", "\ufffd"),
-        ("one\r\ntwo\rthree", "one\ntwo\nthree"),
-        ("_x0041_", "_x005F_x0041_"),
-        ("_x004_", "_x004_"),
-        ("plain", "plain"),
-    ],
-)
-def test_text_that_no_file_can_hold_is_made_fit(typed: str, kept: str) -> None:
-    assert safe_text(typed) == kept
-
-
-def test_text_longer_than_a_cell_is_cut() -> None:
-    cut = safe_text("x" * 40_000)
-    assert len(cut) == 32_767
-    assert cut.endswith("\u2026")
 
 
 def test_farm_name_with_ampersand_stands_in_the_page_head() -> None:

@@ -51,7 +51,7 @@ from hoopwright.papers.sheets_takeoff import (
 from hoopwright.plan import Plan
 from hoopwright.quantity.units import Units, unit_label
 
-WIDTHS = (34.0, 22.0, 13.0, 13.0, 13.0, 13.0, 13.0, 13.0)
+WIDTHS = (32.0, 27.0, 13.0, 13.0, 13.0, 13.0, 13.0, 13.0)
 LAST = len(WIDTHS)
 LENGTH_FORMAT = {"imperial": number_format(2), "metric": number_format(3)}
 
@@ -105,7 +105,7 @@ def _totals(farm: Farm, plan: Plan) -> list[Row]:
             Formula(f"=IF(B{first + 4}=0,0,ROUND(B{first + 3}/B{first + 4},4))", each),
             Look("cell", "#,##0.00##"),
         ),
-        ("Wages at the sealing bench, not in the sum", cost.bench_labour, Look("cell", MONEY)),
+        ("Bench wages, not in the sum", cost.bench_labour, Look("cell", MONEY)),
     )
     return [
         Row(),

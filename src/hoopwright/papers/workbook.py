@@ -11,7 +11,6 @@ from copy import copy
 from datetime import date, datetime
 from decimal import Decimal
 from io import BytesIO
-from textwrap import wrap
 from typing import TYPE_CHECKING, Any, NamedTuple, Protocol, cast
 from xml.sax.saxutils import escape
 
@@ -28,6 +27,7 @@ from hoopwright.papers.sheet import (
     Sheet,
     column_letters,
 )
+from hoopwright.papers.sheet_text import header_text, line_count, safe_text
 from hoopwright.papers.sheets_film import film_sheet, rolls_sheet
 from hoopwright.papers.sheets_sides import air_sheet, curtains_sheet
 from hoopwright.papers.sheets_summary import summary_sheet
@@ -43,17 +43,14 @@ if TYPE_CHECKING:
 FONT = "Arial"
 INK = "FF1C2730"
 LINE = "FFC3CBD1"
-LONGEST_TEXT = 32_767
-LONGEST_NAME = 60
 BODY_POINTS = 10
 LINE_POINTS = 13.0
+PLAIN_ROW = 16.0
 TALLEST_ROW = 400.0
 PLAIN_SIGNS = 1.22
 BOLD_SIGNS = 1.08
 PAPER = {"imperial": 1, "metric": 9}
 
-_BAD_SIGNS = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ud800-\udfff\ufffe\uffff]")
-_CODED_SIGN = re.compile(r"_(?=x[0-9A-Fa-f]{4}_)")
 _CALCULATED_STARTS = ("=", "+", "-", "@", "\t", "\r")
 _FORMULA_CELL = re.compile(
     r'<c r="([A-Z]+\d+)"((?: [a-z]+="[^"]*")*)><f>(.*?)</f><v ?(?:/>|></v>)</c>', re.DOTALL
@@ -122,22 +119,7 @@ def workbook_bytes(farm: Farm, plan: Plan, program_version: str, plan_date: date
         _set_up_page(page, sheet, farm, footer)
         _add_limits(page, sheet.limits)
         _add_alerts(page, sheet.alerts)
-    saved = BytesIO()
-    book.save(saved)
-    return _with_results(saved.getvalue(), sheets, plan_date)
-
-
-def safe_text(text: str) -> str:
-    """Return a text that any spreadsheet program can hold and shows as it was typed.
-
-    Signs that no XML file can hold become U+FFFD, a sequence that would be read as a coded sign
-    is coded itself, and what is too long for a cell is cut.
-    """
-    plain = _BAD_SIGNS.sub("\ufffd", text.replace("\r\n", "\n").replace("\r", "\n"))
-    coded = _CODED_SIGN.sub("_x005F_", plain)
-    if len(coded) <= LONGEST_TEXT:
-        return coded
-    return coded[: LONGEST_TEXT - 1] + "\u2026"
+    return _with_results(_saved(book), sheets, plan_date)
 
 
 def _empty_book(farm: Farm, program_version: str, plan_date: date) -> "Workbook":
@@ -151,6 +133,15 @@ def _empty_book(farm: Farm, program_version: str, plan_date: date) -> "Workbook"
     book.properties.created = made_at
     book.calculation.fullCalcOnLoad = True
     return book
+
+
+def _saved(book: "Workbook") -> bytes:
+    """Return the file as the library writes it, not yet compressed."""
+    from openpyxl.writer.excel import ExcelWriter
+
+    target = BytesIO()
+    ExcelWriter(book, zipfile.ZipFile(target, "w", zipfile.ZIP_STORED)).save()
+    return target.getvalue()
 
 
 class _Styled(Protocol):
@@ -212,7 +203,9 @@ def _write_rows(page: "Worksheet", sheet: Sheet, brush: _Brush) -> None:
             page.merge_cells(
                 start_row=row_number, end_row=row_number, start_column=first, end_column=last
             )
-        page.row_dimensions[row_number].height = _row_height(row, sheet.widths)
+        height = _row_height(row, sheet.widths)
+        if height > PLAIN_ROW:
+            page.row_dimensions[row_number].height = height
 
 
 def _write_cell(cell: "Cell | MergedCell", entry: Entry, brush: _Brush) -> None:
@@ -245,7 +238,7 @@ def _row_height(row: Row, widths: tuple[float, ...]) -> float:
         style = _STYLES[entry.look.kind]
         width = sum(widths[column - 1 : ends.get(column, column)]) - 1.3 * style.framed
         signs = int(width * (BOLD_SIGNS if style.bold else PLAIN_SIGNS) * BODY_POINTS / style.size)
-        lines = sum(len(wrap(part, max(signs, 1))) or 1 for part in str(value).split("\n"))
+        lines = line_count(str(value), max(signs, 1))
         tallest = max(tallest, lines * LINE_POINTS * style.size / BODY_POINTS)
     return min(tallest + 3, TALLEST_ROW)
 
@@ -274,18 +267,12 @@ def _set_up_page(page: "Worksheet", sheet: Sheet, farm: Farm, footer: str) -> No
     margins.top = margins.bottom = 0.7
     margins.header = margins.footer = 0.3
     page.oddHeader = HeaderFooterItem(
-        left=_HeaderFooterPart(_header_text(farm.name)), right=_HeaderFooterPart(sheet.name)
+        left=_HeaderFooterPart(header_text(farm.name)), right=_HeaderFooterPart(sheet.name)
     )
     page.oddFooter = HeaderFooterItem(
-        left=_HeaderFooterPart(_header_text(footer)), right=_HeaderFooterPart("Page &P of &N")
+        left=_HeaderFooterPart(header_text(footer)), right=_HeaderFooterPart("Page &P of &N")
     )
     page.protection.sheet = sheet.protected
-
-
-def _header_text(text: str) -> str:
-    """Return a text for the head of a page, where & has a meaning, on one line."""
-    short = " ".join(safe_text(text[:LONGEST_NAME]).split())
-    return short.replace("&", "&&")
 
 
 def _add_limits(page: "Worksheet", limits: tuple[Limit, ...]) -> None:
