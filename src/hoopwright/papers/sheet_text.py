@@ -1,8 +1,8 @@
 """Text that people typed, made fit for a cell and for the head of a page.
 
 Source:
-    Coded signs such as _x0041_: ECMA-376 part 1, 22.9.2.19 (ST_Xstring). It and the longest text of a
-    cell: from memory, to be confirmed.
+    Coded signs such as _x0041_: ECMA-376 part 1, 22.9.2.19 (ST_Xstring). The clause and the
+    longest text of a cell: from memory, to be confirmed.
 """
 
 import re
