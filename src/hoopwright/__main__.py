@@ -3,12 +3,12 @@
 import sys
 from collections.abc import Sequence
 
-from hoopwright.desktop.screen import has_screen
+from hoopwright.desktop.screen import screen_fault
 
 BAD_INPUT = 2
-NO_SCREEN = (
-    "hoopwright: there is no screen to open the window on; without one use the verbs plan, "
-    "takeoff, check or new (see 'hoopwright --help')\n"
+NO_WINDOW = (
+    "hoopwright: {fault}; without a window use the verbs plan, takeoff, check or new "
+    "(see 'hoopwright --help')\n"
 )
 
 
@@ -19,8 +19,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
     options = read_arguments(sys.argv[1:] if arguments is None else arguments)
     if options.run is not None:
         return run_verb(options)
-    if not has_screen():
-        sys.stderr.write(NO_SCREEN)
+    fault = screen_fault()
+    if fault:
+        sys.stderr.write(NO_WINDOW.format(fault=fault))
         return BAD_INPUT
     from hoopwright.desktop.application import run_window
 

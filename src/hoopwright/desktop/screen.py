@@ -1,24 +1,29 @@
-"""Whether there is a screen to open a window on. Asked before Qt is loaded: Qt would abort."""
+"""Whether a window can be opened. Asked before Qt is loaded: Qt would abort the process."""
 
+import ctypes
 import os
-import re
-import socket
 import sys
 from pathlib import Path
 
-TIMEOUT_S = 2.0
-X_PORT = 6000
 DRAWN_IN_MEMORY = ("offscreen", "minimal", "vnc")
+CONNECTION_LIBRARY = "libxcb.so.1"
+POINTER_LIBRARY = "libxcb-cursor.so.0"
 
 
-def has_screen() -> bool:
-    """Return whether a window can be shown."""
-    if sys.platform in ("win32", "darwin"):
-        return True
-    platform = os.environ.get("QT_QPA_PLATFORM", "").split(":")[0].split(";")[0]
-    if platform in DRAWN_IN_MEMORY:
-        return True
-    return _wayland_answers() or _x_answers(os.environ.get("DISPLAY", ""))
+def screen_fault() -> str:
+    """Return in words what stands against opening a window, or "" when nothing does."""
+    if sys.platform in ("win32", "darwin") or _is_drawn_in_memory() or _wayland_answers():
+        return ""
+    if not _x_answers(os.environ.get("DISPLAY", "")):
+        return "there is no screen to open the window on"
+    if not _loads(POINTER_LIBRARY):
+        return f"the screen library {POINTER_LIBRARY} is missing (Debian package libxcb-cursor0)"
+    return ""
+
+
+def _is_drawn_in_memory() -> bool:
+    platform = os.environ.get("QT_QPA_PLATFORM", "")
+    return platform.split(";")[0].split(":")[0] in DRAWN_IN_MEMORY
 
 
 def _wayland_answers() -> bool:
@@ -27,23 +32,21 @@ def _wayland_answers() -> bool:
     return bool(name) and (Path(folder) / name).exists()
 
 
-def _x_answers(display: str) -> bool:
-    """Return whether an X server answers at a display such as `:0`, `unix:0` or `host:10.0`."""
-    parts = re.fullmatch(r"(?P<host>[^:]*):(?P<number>\d{1,5})(\.\d+)?", display)
-    if parts is None:
+def _loads(library: str) -> bool:
+    try:
+        ctypes.CDLL(library)
+    except OSError:
         return False
-    number = int(parts["number"])
-    if parts["host"] in ("", "unix"):
-        path = f"/tmp/.X11-unix/X{number}"
-        return _connects(socket.AF_UNIX, path) or _connects(socket.AF_UNIX, f"\0{path}")
-    return _connects(socket.AF_INET, (parts["host"], X_PORT + number))
-
-
-def _connects(family: int, address: object) -> bool:
-    with socket.socket(family, socket.SOCK_STREAM) as probe:
-        probe.settimeout(TIMEOUT_S)
-        try:
-            probe.connect(address)  # type: ignore[arg-type]  # address fits its family
-        except (OSError, OverflowError):
-            return False
     return True
+
+
+def _x_answers(display: str) -> bool:
+    """Return whether an X server lets us in, by the library Qt itself connects with."""
+    if not display or not _loads(CONNECTION_LIBRARY):
+        return False
+    xcb = ctypes.CDLL(CONNECTION_LIBRARY)
+    xcb.xcb_connect.restype = ctypes.c_void_p
+    connection = ctypes.c_void_p(xcb.xcb_connect(os.fsencode(display), None))
+    answers = xcb.xcb_connection_has_error(connection) == 0
+    xcb.xcb_disconnect(connection)
+    return answers
