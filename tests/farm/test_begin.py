@@ -2,8 +2,8 @@
 
 import pytest
 
-from hoopwright.farm import GothicBow
-from hoopwright.farm.begin import Answers, begin_farm, begin_tunnel
+from hoopwright.farm import GothicBow, RoundBow, StraightRafters
+from hoopwright.farm.begin import Answers, begin_farm, begin_tunnel, profile_of_shape
 from samples import small_catalogue
 
 FT = 0.3048
@@ -41,3 +41,11 @@ def test_spacing_longer_than_the_tunnel_is_refused() -> None:
 def test_peak_below_the_leg_is_refused_by_name() -> None:
     with pytest.raises(ValueError, match="peak_height_m"):
         begin_tunnel(small_catalogue(), "metric", answers(leg_height_m=3.0, peak_height_m=2.0))
+
+
+def test_profile_of_each_shape_keeps_span_leg_and_peak() -> None:
+    kinds = {"round": RoundBow, "gothic": GothicBow, "rafters": StraightRafters}
+    for shape, kind in kinds.items():
+        made = profile_of_shape(shape, 8.0, 1.5, 4.0)  # type: ignore[arg-type]
+        assert type(made) is kind
+        assert (made.span_m, made.leg_height_m, made.peak_height_m) == (8.0, 1.5, 4.0)

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from hoopwright.farm import EvenBows, Split, Tunnel, change
+from hoopwright.farm import EvenBows, ListedBows, Split, Tunnel, change
 from samples import double_tunnel, side, small_farm, tunnel
 
 
@@ -113,3 +113,11 @@ def test_steps_go_from_bow_to_bow_and_stop_at_the_ends(
     at_m: float, steps: int, bow_m: float
 ) -> None:
     assert change.next_bow(tunnel(), at_m, steps) == bow_m
+
+
+def test_even_bows_keep_their_number_and_the_length() -> None:
+    # Listed at 0, 1, 2.5, 3.9 m: three bays over 3.9 m are 1.3 m each.
+    listed = ListedBows(positions_m=(0.0, 1.0, 2.5, 3.9))
+    uneven = change.with_tunnel_value(tunnel(), ("frame", "bows"), listed)
+    even = change.with_even_bows(uneven)
+    assert even.frame.bows == EvenBows(count=4, spacing_m=pytest.approx(1.3))

@@ -118,7 +118,7 @@ def _frame(units: Units, answers: Answers) -> Frame:
     boards = SideBoards(hip_height_m=hip_m, baseboard_height_m=base_m)
     bays = max(1, round(answers.length_m / answers.spacing_m))
     return Frame(
-        profile=_profile(answers.shape, answers.span_m, leg_m, peak_m),
+        profile=profile_of_shape(answers.shape, answers.span_m, leg_m, peak_m),
         tube_diameter_m=TUBE_M[units],
         length_m=answers.length_m,
         bows=EvenBows(count=bays + 1, spacing_m=answers.spacing_m),
@@ -126,7 +126,18 @@ def _frame(units: Units, answers: Answers) -> Frame:
     )
 
 
-def _profile(shape: Shape, span_m: float, leg_m: float, peak_m: float) -> Profile:
+def profile_of_shape(shape: Shape, span_m: float, leg_m: float, peak_m: float) -> Profile:
+    """Return a profile of a shape with its common bends; gothic arcs get a radius that fits.
+
+    Args:
+        shape: Round bow, gothic bow or straight rafters.
+        span_m: Between tube centres at the ground, m.
+        leg_m: Straight leg, m.
+        peak_m: Ridge, m.
+
+    Raises:
+        ValueError: No such bow can stand; the field is named.
+    """
     if shape == "round":
         return RoundBow(span_m=span_m, leg_height_m=leg_m, peak_height_m=peak_m)
     if shape == "rafters":

@@ -144,6 +144,13 @@ def with_listed_bows(tunnel: Tunnel) -> Tunnel:
     return tunnel.but(frame=tunnel.frame.but(bows=ListedBows(positions_m=spots)))
 
 
+def with_even_bows(tunnel: Tunnel) -> Tunnel:
+    """Return the tunnel with as many bows over the same length, all at one spacing."""
+    spots = bow_positions(tunnel.frame.bows)
+    even = EvenBows(count=len(spots), spacing_m=spots[-1] / (len(spots) - 1))
+    return fit_to_frame(tunnel, tunnel.frame.but(bows=even))
+
+
 def opening_range(tunnel: Tunnel, side: int) -> tuple[float, float]:
     """Return where the opening of a side begins and ends, m from the first bow."""
     bows = bow_positions(tunnel.frame.bows)
