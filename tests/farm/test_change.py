@@ -120,4 +120,4 @@ def test_even_bows_keep_their_number_and_the_length() -> None:
     listed = ListedBows(positions_m=(0.0, 1.0, 2.5, 3.9))
     uneven = change.with_tunnel_value(tunnel(), ("frame", "bows"), listed)
     even = change.with_even_bows(uneven)
-    assert even.frame.bows == EvenBows(count=4, spacing_m=pytest.approx(1.3))
+    assert even.frame.bows == EvenBows(count=4, spacing_m=3.9 / 3)
