@@ -42,7 +42,8 @@ class Session(QObject):
         super().__init__(parent)
         self.stack = QUndoStack(self)
         self.stack.setUndoLimit(UNDO_LIMIT)
-        self.stack.cleanChanged.connect(lambda _clean: self.file_changed.emit())
+        # A method of its own lets go by itself: the stack is still emptied after the session ends.
+        self.stack.cleanChanged.connect(self.on_clean_changed)
         self.path = path
         self.digest: str | None = None
         self.mark = ""
@@ -50,6 +51,10 @@ class Session(QObject):
         self._farm = farm
         self._plan = plan(farm)
         self._index = 0
+
+    def on_clean_changed(self, _clean: bool) -> None:
+        """Tell that the farm as shown was saved, or no longer is what is on disk."""
+        self.file_changed.emit()
 
     @property
     def farm(self) -> Farm:

@@ -1,9 +1,11 @@
 """The end section: the bow from outside, the layers on it, boards, roll bars and heights."""
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from functools import lru_cache
+from itertools import accumulate, pairwise
 
+from hoopwright.farm.frame import Profile
 from hoopwright.papers.scene import (
     Dimension,
     Handle,
@@ -19,9 +21,11 @@ from hoopwright.papers.scene import (
     rectangle,
 )
 from hoopwright.papers.subject import Subject
-from hoopwright.survey.bow_curve import BowCurve
+from hoopwright.survey.bow_curve import BowCurve, bow_curve
+from hoopwright.survey.segment import Arc
 
-STEPS = 40
+STEP_M = 0.25
+LEAST_STEPS = 4
 BOARD_M = 0.06
 HIP_REACH_M = 0.25
 GROUND_REACH_M = 0.5
@@ -46,7 +50,7 @@ def draw_section(subject: Subject) -> View:
         shapes=(
             *_end_wall(subject),
             Line("", "ground", (left_m, 0.0, right_m, 0.0)),
-            _bow(subject),
+            Polyline("frame", "bow", _centre_line(subject.tunnel.frame.profile)),
             *_roof(subject),
             *_side(subject, 0),
             *_side(subject, 1),
@@ -63,25 +67,23 @@ def _gap_m(subject: Subject) -> float:
 
 @lru_cache(maxsize=256)
 def _path(curve: BowCurve, from_m: float, to_m: float) -> tuple[Point, ...]:
-    """Return points of the bow between two positions along it, corners included, m."""
-    corners, at_m = [], 0.0
-    for segment in curve.segments[:-1]:
-        at_m += segment.length_m
-        if from_m < at_m < to_m:
-            corners.append(at_m)
-    steps = (from_m + (to_m - from_m) * k / STEPS for k in range(STEPS + 1))
-    return tuple(curve.point_at(s) for s in sorted((*steps, *corners)))
+    """Return points of a curve between two positions along it: corners, and arcs in steps, m."""
+    stops, start_m = [from_m], 0.0
+    for segment in curve.segments:
+        low_m, high_m = max(from_m, start_m), min(to_m, start_m + segment.length_m)
+        start_m += segment.length_m
+        if high_m > low_m:
+            arc = isinstance(segment, Arc)
+            steps = max(LEAST_STEPS, math.ceil((high_m - low_m) / STEP_M)) if arc else 1
+            stops += [low_m + (high_m - low_m) * k / steps for k in range(1, steps + 1)]
+    return tuple(curve.point_at(stop_m) for stop_m in stops)
 
 
-def _moved(path: tuple[Point, ...], gaps_m: Sequence[float]) -> tuple[Point, ...]:
-    """Return the path moved outward at each point by a gap of its own, inward when negative, m."""
-    last = len(path) - 1
-    found = []
-    for k, (x, y) in enumerate(path):
-        (x0, y0), (x1, y1) = path[max(0, k - 1)], path[min(last, k + 1)]
-        size = math.hypot(x1 - x0, y1 - y0) or 1.0
-        found.append((x - (y1 - y0) * gaps_m[k] / size, y + (x1 - x0) * gaps_m[k] / size))
-    return tuple(found)
+@lru_cache(maxsize=16)
+def _centre_line(profile: Profile) -> tuple[Point, ...]:
+    """Return the middle of the bow's tube; the film lies half a tube outside it, m."""
+    curve = bow_curve(profile, 0.0)
+    return _path(curve, 0.0, curve.length_m)
 
 
 def _blown(path: tuple[Point, ...], gap_m: float) -> tuple[Point, ...]:
@@ -90,15 +92,13 @@ def _blown(path: tuple[Point, ...], gap_m: float) -> tuple[Point, ...]:
     Source:
         A sine over the length, for the picture only; film sizes do not come from here.
     """
-    last = len(path) - 1
-    return _moved(path, [gap_m * math.sin(math.pi * k / last) for k in range(last + 1)])
-
-
-def _bow(subject: Subject) -> Polyline:
-    """Return the bow along the middle of its tube; the film lies half a tube outside it."""
-    path = _path(subject.survey.curve, 0.0, subject.survey.girth_m)
-    inward_m = -subject.tunnel.frame.tube_diameter_m / 2
-    return Polyline("frame", "bow", _moved(path, [inward_m] * len(path)))
+    runs = [0.0, *accumulate(math.dist(a, b) for a, b in pairwise(path))]
+    last, found = len(path) - 1, []
+    for k, (x, y) in enumerate(path):
+        (x0, y0), (x1, y1) = path[max(0, k - 1)], path[min(last, k + 1)]
+        lift = gap_m * math.sin(math.pi * runs[k] / runs[-1]) / (math.dist((x0, y0), (x1, y1)) or 1)
+        found.append((x - (y1 - y0) * lift, y + (x1 - x0) * lift))
+    return (path[0], *found[1:-1], path[-1])
 
 
 def _end_wall(subject: Subject) -> Iterator[Shape]:

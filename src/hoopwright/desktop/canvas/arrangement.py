@@ -111,7 +111,7 @@ def _beside(
 ) -> tuple[Frame, Frame, Frame, float]:
     """Return section, its ruler, the key, and the section's scale."""
     left, bottom, right, top = box
-    edges_px = sum(rows) * row_px + 2 * SIDE_AIR_PX
+    edges_px = (sum(rows) + 1) * row_px + 2 * SIDE_AIR_PX
     head_px, foot_px, ruler_px = row_px + 6, row_px + 8, row_px + 8
     most_px = max(60.0, height_px * 0.62)
     room_px = most_px - head_px - foot_px - ruler_px

@@ -250,9 +250,7 @@ def _upright_rows(view: View) -> tuple[int, int]:
 
 
 def _held(centre_m: float, left_m: float, right_m: float, half_m: float) -> float:
-    """Return the middle of what is shown, so that it does not leave the tunnel, m."""
+    """Return the middle of what is shown, kept so that the tunnel fills the view or lies in it."""
     edge_m = half_m * EDGE_SHARE
-    low_m, high_m = left_m + half_m - edge_m, right_m - half_m + edge_m
-    if low_m > high_m:
-        return (left_m + right_m) / 2
-    return min(high_m, max(low_m, centre_m))
+    low_m, high_m = sorted((left_m + half_m, right_m - half_m))
+    return min(high_m + edge_m, max(low_m - edge_m, centre_m))

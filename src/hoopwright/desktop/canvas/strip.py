@@ -1,7 +1,5 @@
 """One view on the canvas: its box, its layers, and the way between pixels and metres."""
 
-from itertools import groupby
-
 import pyqtgraph as pg
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QFont
@@ -11,8 +9,18 @@ from hoopwright.desktop.canvas.arrangement import Frame
 from hoopwright.desktop.canvas.layers import LitLayer, StyleLayer
 from hoopwright.desktop.canvas.words import Words
 from hoopwright.desktop.palette import colour
-from hoopwright.papers.scene import STYLES, Point, Shape, Style, View
+from hoopwright.papers.scene import (
+    Hatch,
+    Line,
+    Point,
+    Polygon,
+    Polyline,
+    Shape,
+    Style,
+    View,
+)
 
+INKED = (Hatch, Line, Polygon, Polyline)
 EMPTY = View("", "", "", (0.0, 0.0, 1.0, 1.0), ())
 
 
@@ -34,9 +42,10 @@ class Strip:
         scene.addItem(self.box)
         self._frame: Frame = (0.0, 0.0, 1.0, 1.0)
         self._left_m = self._bottom_m = 0.0
-        self._layers: dict[Style, StyleLayer] = {style: StyleLayer(style) for style in STYLES}
+        self._reach, self._dark = QRectF(0, 0, 1, 1), False
+        self._layers: dict[Style, StyleLayer] = {}
         self._lit, self._words = LitLayer(), Words(font)
-        for layer in (*self._layers.values(), self._lit, self._words):
+        for layer in (self._lit, self._words):
             self.box.addItem(layer, ignoreBounds=True)
         self._picked: tuple[str, ...] = ()
         self._shown: tuple[str, ...] = ()
@@ -69,9 +78,9 @@ class Strip:
             padding=0,
             disableAutoRange=True,
         )
-        reach = QRectF(left_m, bottom_m, width_m, height_m)
+        self._reach = QRectF(left_m, bottom_m, width_m, height_m)
         for layer in (*self._layers.values(), self._lit, self._words):
-            layer.set_reach(reach)
+            layer.set_reach(self._reach)
         for layer in self._layers.values():
             layer.set_scale(px_per_m)
 
@@ -80,14 +89,26 @@ class Strip:
         if view == self.view:
             return
         self.view = view
-        by_style: dict[Style, list[Shape]] = {style: [] for style in STYLES}
-        for style, shapes in groupby(view.shapes, key=lambda s: s.style):
-            by_style[style].extend(shapes)
-        for style, layer in self._layers.items():
-            layer.show_shapes(tuple(by_style[style]))
+        by_style: dict[Style, list[Shape]] = {style: [] for style in self._layers}
+        for shape in view.shapes:
+            if isinstance(shape, INKED):
+                by_style.setdefault(shape.style, []).append(shape)
+        for style, shapes in by_style.items():
+            self._layer(style).show_shapes(tuple(shapes))
         self._words.show_shapes(view.title, view.shapes)
         if self._picked or self._shown:
             self._light()
+
+    def _layer(self, style: Style) -> StyleLayer:
+        """Return the layer of a style, made when the style is first drawn."""
+        if style not in self._layers:
+            layer = StyleLayer(style)
+            layer.set_dark(self._dark)
+            layer.set_reach(self._reach)
+            layer.set_scale(self.px_per_m)
+            self.box.addItem(layer, ignoreBounds=True)
+            self._layers[style] = layer
+        return self._layers[style]
 
     def show_marks(self, picked: tuple[str, ...], shown: tuple[str, ...]) -> None:
         """Light what is picked, and what a table points at."""
@@ -101,6 +122,7 @@ class Strip:
 
     def set_dark(self, dark: bool) -> None:
         """Take the colours of a light or a dark window."""
+        self._dark = dark
         self.box.setBackgroundColor(colour("paper", dark))
         for layer in (*self._layers.values(), self._lit, self._words):
             layer.set_dark(dark)

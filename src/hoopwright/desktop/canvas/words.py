@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QTransform
 from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 
@@ -23,6 +23,7 @@ LEAST_ROOM_PX = 45.0
 NUMBER_ROOM_PX = 22.0
 NUMBER_STEPS = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000)
 TITLE_LEFT_PX = 6.0
+RIGHT_END = Qt.TextElideMode.ElideRight
 LEAST_SYMBOL, FULL_SYMBOL_PX_PER_M = 0.65, 16.0
 
 
@@ -32,7 +33,6 @@ class Words(Layer):
     def __init__(self, title_font: QFont) -> None:
         """Draw over everything else; the font is the window's."""
         super().__init__(len(STYLES) + 1)
-        self.setZValue(len(STYLES) + 1)
         self._title_font = drawing_font(title_font, bold=True)
         self._font = drawing_font(title_font)
         self.row_px = QFontMetricsF(self._font).height()
@@ -90,7 +90,9 @@ class Words(Layer):
         p.setFont(self._title_font)
         plain = self._brushes("text")
         top = self._frame.top() + 3 + self.row_px / 2
-        draw_text(p, self._title, self._frame.left() + TITLE_LEFT_PX, top, plain)
+        room_px = self._frame.width() - 2 * TITLE_LEFT_PX
+        title = QFontMetricsF(p.font()).elidedText(self._title, RIGHT_END, room_px)
+        draw_text(p, title, self._frame.left() + TITLE_LEFT_PX, top, plain)
         p.restore()
 
     def _brushes(self, line: Colour) -> Brushes:
