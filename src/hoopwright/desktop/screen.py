@@ -47,6 +47,6 @@ def _x_answers(display: str) -> bool:
     xcb = ctypes.CDLL(CONNECTION_LIBRARY)
     xcb.xcb_connect.restype = ctypes.c_void_p
     connection = ctypes.c_void_p(xcb.xcb_connect(os.fsencode(display), None))
-    answers = xcb.xcb_connection_has_error(connection) == 0
+    answers = bool(xcb.xcb_connection_has_error(connection) == 0)
     xcb.xcb_disconnect(connection)
     return answers

@@ -85,7 +85,11 @@ def _limits(kind: type[Struct]) -> tuple[tuple[str, float, float, str, str, bool
 def _amounts(kind: type[Struct]) -> tuple[str, ...]:
     info = msgspec.inspect.type_info(kind)
     assert isinstance(info, msgspec.inspect.StructType)
-    return tuple(f.name for f in info.fields if isinstance(f.type, msgspec.inspect.DecimalType))
+    return tuple(
+        f.name
+        for f in info.fields
+        if isinstance(_unwrap(f.type)[0], msgspec.inspect.DecimalType)
+    )
 
 
 class Field(Struct, frozen=True):
