@@ -1,5 +1,6 @@
 """Every check: found where it should be, silent where all is well, mended by its mend."""
 
+import inspect
 import re
 from collections.abc import Callable
 from decimal import Decimal
@@ -8,6 +9,9 @@ from pathlib import Path
 import pytest
 
 import hoopwright.checks
+from hoopwright.checks import frame_rules, side_rules, skin_rules
+from hoopwright.checks.case import Case
+from hoopwright.checks.rules import RULES
 from hoopwright.farm import (
     Door,
     EvenBows,
@@ -20,7 +24,7 @@ from hoopwright.farm import (
 from hoopwright.farm.change import with_tunnel_value
 from hoopwright.plan import plan
 from hoopwright.quantity.finding import Finding
-from hoopwright.quantity.working import words
+from hoopwright.quantity.working import phrase, words
 from samples import double_tunnel, layers, side, small_farm, tunnel
 
 FT = 0.3048
@@ -264,3 +268,33 @@ def test_every_code_has_a_test() -> None:
     assert len(codes) >= 20
     here = Path(__file__).read_text(encoding="utf-8")
     assert [c for c in sorted(codes) if f'"{c}"' not in here] == []
+
+
+def test_every_rule_is_asked() -> None:
+    written = {
+        rule
+        for module in (frame_rules, side_rules, skin_rules)
+        for name, rule in vars(module).items()
+        if inspect.isfunction(rule)
+        and rule.__module__ == module.__name__
+        and not name.startswith("_")
+        and list(inspect.signature(rule).parameters) == ["case"]
+    }
+    assert written == set(RULES)
+    assert len(RULES) == len(set(RULES))
+
+
+def test_finding_of_a_case_names_its_tunnel() -> None:
+    farm = small_farm()
+    result = plan(farm).tunnels[0]
+    case = Case(
+        tunnel=farm.tunnels[0],
+        survey=result.survey,
+        chosen=result.chosen,
+        other=result.other,
+        catalogue=farm.catalogue,
+        limits=farm.limits,
+        currency="EUR",
+    )
+    made = case.finding("a.b", "note", "roof", phrase("What."), phrase("Why."), phrase("Mend."))
+    assert (made.tunnel, made.where, made.mended) == ("Meadow tunnel", "roof", None)

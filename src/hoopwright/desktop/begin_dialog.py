@@ -1,5 +1,7 @@
 """A new tunnel from five questions."""
 
+from typing import Any
+
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
@@ -15,12 +17,13 @@ from hoopwright.farm import Catalogue, Tunnel
 from hoopwright.farm.begin import Answers, begin_tunnel
 from hoopwright.quantity.units import Units, show
 
-FIRST = {
+FIRST: dict[Units, dict[str, float]] = {
     "imperial": {"span_m": 7.9248, "length_m": 25.6032, "spacing_m": 1.2192},
     "metric": {"span_m": 8.0, "length_m": 24.0, "spacing_m": 1.5},
 }
 SHAPES = (("round", "Round bow"), ("gothic", "Gothic bow"), ("rafters", "Straight rafters"))
 COVERINGS = (("roof_and_sides", "Roof and sides apart"), ("one_sheet", "One sheet"))
+LEAST_WIDTH_PX = 460
 LAYER_CHOICES = ((1, "One layer"), (2, "Two layers with air between"))
 
 
@@ -33,6 +36,7 @@ class BeginDialog(QDialog):
         """Ask with common sizes filled in."""
         super().__init__(parent)
         self.setWindowTitle(self.tr("New tunnel"))
+        self.setMinimumWidth(LEAST_WIDTH_PX)
         self._catalogue, self._units = catalogue, units
         self.tunnel: Tunnel | None = None
         self.name = QLineEdit(name, self)
@@ -80,14 +84,11 @@ class BeginDialog(QDialog):
 
     def answered(self) -> Tunnel:
         """Return the tunnel as answered so far; ValueError names what cannot be."""
-        sizes = {field: line.value for field, line in self.lengths.items()}
-        answers = Answers(
-            name=self.name.text().strip() or self.tr("Tunnel"),
-            shape=self.shape.value,
-            layers=self.layers.value,
-            covering=self.covering.value,
-            **sizes,
-        )
+        given: dict[str, Any] = {field: line.value for field, line in self.lengths.items()}
+        given["shape"] = self.shape.value
+        given["layers"] = self.layers.value
+        given["covering"] = self.covering.value
+        answers = Answers(name=self.name.text().strip() or self.tr("Tunnel"), **given)
         return begin_tunnel(self._catalogue, self._units, answers)
 
     def tell(self) -> None:

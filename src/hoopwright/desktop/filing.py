@@ -52,7 +52,7 @@ class Filing(QObject):
     def recent(self) -> list[Path]:
         """Return the files opened or saved last, newest first."""
         kept = QSettings().value(RECENT, [])
-        names = [kept] if isinstance(kept, str) else list(kept or [])
+        names = [kept] if isinstance(kept, str) else kept if isinstance(kept, list) else []
         return [Path(name) for name in names if Path(name).is_file()][:RECENT_COUNT]
 
     def open(self) -> None:

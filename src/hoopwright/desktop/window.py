@@ -1,6 +1,7 @@
 """The window: headline above, drawing and tables in the middle, details at the right."""
 
 from collections.abc import Callable
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QSettings, Qt, QTimer
@@ -190,9 +191,8 @@ class MainWindow(QMainWindow):
         before = file_menu.actions()[2]
         samples = QMenu(self.tr("Open sample"), file_menu)
         for path in sample_farms():
-            samples.addAction(
-                path.stem.replace("-", " "), lambda path=path: self.acts.open_sample(path)
-            )
+            name = path.stem.replace("-", " ")
+            samples.addAction(name, partial(self.acts.open_sample, path))
         self._recent = QMenu(self.tr("Open recent"), file_menu)
         self._recent.aboutToShow.connect(self.fill_recent)
         file_menu.insertMenu(before, samples)
@@ -334,7 +334,7 @@ class MainWindow(QMainWindow):
         """Fill the list of files opened last."""
         self._recent.clear()
         for path in self.filing.recent():
-            self._recent.addAction(str(path), lambda path=path: self.filing.open_path(path))
+            self._recent.addAction(str(path), partial(self.filing.open_path, path))
         if self._recent.isEmpty():
             self._recent.addAction(self.tr("No files yet")).setEnabled(False)
 
