@@ -4,7 +4,7 @@ Sizes of units: 1 in = 0.0254 m and 1 ft = 0.3048 m exactly, 1 lbf = 4.448221615
 Publication 811, appendix B).
 """
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from decimal import Decimal
 
 import pytest
@@ -29,7 +29,7 @@ INCH_M = 0.0254
 
 
 @pytest.fixture
-def shown(qtbot: QtBot) -> Iterator[Callable[..., list[object]]]:
+def shown(qtbot: QtBot) -> Callable[..., list[object]]:
     """Show fields in a window, the first one with the focus, and list what they send."""
     windows = []
 
@@ -48,7 +48,7 @@ def shown(qtbot: QtBot) -> Iterator[Callable[..., list[object]]]:
         qtbot.waitUntil(lambda: QApplication.focusWidget() is not None)
         return sent
 
-    yield show
+    return show
 
 
 def _type(

@@ -99,6 +99,10 @@ class Field(QWidget):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         editor.setAccessibleName(name)
 
+    def set_value(self, value: object) -> None:
+        """Show a value and send nothing."""
+        raise NotImplementedError
+
     def set_unit(self, text: str) -> None:
         """Show a unit beside the field."""
         self.unit.setText(text)

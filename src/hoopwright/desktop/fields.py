@@ -27,6 +27,20 @@ TYPED_DIGITS = 4
 LONGEST_M = 10_000.0
 
 
+def write_length(value_m: float, units: Units) -> str:
+    """Return a length in the coarsest step of an inch that is exact, else in eighths.
+
+    Args:
+        value_m: The length, m.
+        units: The system to write it in.
+    """
+    for step in FINEST_STEPS:
+        text = format_length(value_m, units, step=step)
+        if value_m >= 0 and abs(read_length(text, units).value_m - value_m) < EXACT_M:
+            return text
+    return format_length(value_m, units)
+
+
 class TextField(LineField):
     """A field for a name or a remark."""
 
@@ -57,13 +71,9 @@ class LengthField(LineField):
         return Reading(found.value_m, words.format(length=found.echo) if found.doubtful else "")
 
     def write(self, value: object) -> str:
-        """Return the length in the coarsest step of an inch that is exact, else in eighths."""
+        """Return the length as it can be typed back."""
         assert isinstance(value, float | int)
-        for step in FINEST_STEPS:
-            text = format_length(value, self._units, step=step)
-            if value >= 0 and abs(read_length(text, self._units).value_m - value) < EXACT_M:
-                return text
-        return format_length(value, self._units)
+        return write_length(value, self._units)
 
 
 class NumberField(LineField):
@@ -200,6 +210,7 @@ class ChoiceField(Field):
         self._value = value
         self.box.setCurrentIndex(self._values.index(value) if value in self._values else -1)
         self.say("")
+        self.box.setToolTip(self.box.currentText())
 
     def on_activated(self, index: int) -> None:
         """Enter what was chosen; what is refused is put back with the reason below."""

@@ -1,0 +1,239 @@
+"""The lines for what is picked: what can be changed of it, and its figures with their workings."""
+
+from collections.abc import Callable, Iterator
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
+
+from hoopwright.desktop.details_items import (
+    Act,
+    Entry,
+    Figure,
+    Heading,
+    Item,
+    entries,
+    explained,
+    figure,
+    figures,
+)
+from hoopwright.desktop.details_tunnel import (
+    air_items,
+    frame_items,
+    one_end_items,
+    one_side_items,
+    pocket_items,
+    seam_items,
+    split_items,
+    survey_items,
+)
+from hoopwright.desktop.session import Session
+from hoopwright.desktop.tags import place_name
+from hoopwright.farm import ListedBows
+from hoopwright.quantity.working import Term
+
+Rows = tuple[tuple[str, str, object], ...]
+
+WORK_FIGURES: Rows = (
+    ("length_m", "m", QT_TRANSLATE_NOOP("Details", "length of the bar")),
+    ("hand_forces_n", "N", QT_TRANSLATE_NOOP("Details", "hand force, bottom · middle · top")),
+    ("turns", "turns", QT_TRANSLATE_NOOP("Details", "turns of the bar")),
+    ("handle_turns", "turns", QT_TRANSLATE_NOOP("Details", "turns of the handle")),
+    ("trailing_m", "m_thin", QT_TRANSLATE_NOOP("Details", "trailing of the free end")),
+    ("hand_length_m", "m", QT_TRANSLATE_NOOP("Details", "longest bar for the hand")),
+    ("trailing_length_m", "m", QT_TRANSLATE_NOOP("Details", "longest bar for trailing")),
+    ("travel_m", "m", QT_TRANSLATE_NOOP("Details", "climb of the bar")),
+    ("opening_m2", "m2", QT_TRANSLATE_NOOP("Details", "clear opening")),
+    ("diameters_m", "m_thin", QT_TRANSLATE_NOOP("Details", "roll, bottom · middle · top")),
+    ("weights_n", "N", QT_TRANSLATE_NOOP("Details", "weight, bottom · middle · top")),
+    ("torques_nm", "N m", QT_TRANSLATE_NOOP("Details", "torque, bottom · middle · top")),
+    ("twist_rad", "rad", QT_TRANSLATE_NOOP("Details", "twist of the bar")),
+    ("energy_j", "J", QT_TRANSLATE_NOOP("Details", "energy of the raised curtain")),
+    ("bar_sticks", "count", QT_TRANSLATE_NOOP("Details", "sticks of the bar")),
+    ("rope_m", "m", QT_TRANSLATE_NOOP("Details", "wind rope")),
+    ("eyes", "count", QT_TRANSLATE_NOOP("Details", "eyes for the rope")),
+)
+SPAN_FIGURES: Rows = (
+    ("open_from_m", "m", QT_TRANSLATE_NOOP("Details", "opening from")),
+    ("open_to_m", "m", QT_TRANSLATE_NOOP("Details", "opening to")),
+    ("hang_m", "m", QT_TRANSLATE_NOOP("Details", "film from hip seam to bar")),
+    ("cut_height_m", "m", QT_TRANSLATE_NOOP("Details", "cut height")),
+)
+CELL_FIGURES: Rows = (
+    ("from_m", "m", QT_TRANSLATE_NOOP("Details", "from")),
+    ("to_m", "m", QT_TRANSLATE_NOOP("Details", "to")),
+    ("volume_m3", "m3", QT_TRANSLATE_NOOP("Details", "air in it")),
+)
+
+
+def picked_lines(session: Session) -> tuple[str, tuple[Item, ...]]:
+    """Return the name of what is picked and its lines; nothing for what is no longer there."""
+    mark = session.mark
+    maker = _MAKERS.get(mark.split("/")[0])
+    if maker is None:
+        return "", ()
+    try:
+        items = tuple(maker(session, mark))
+        title = place_name(mark, session.tunnel, session.tunnel_plan, session.units)
+    except LookupError:
+        return "", ()
+    return title, items
+
+
+def _rows(rows: Rows) -> Iterator[tuple[str, str, str]]:
+    return ((n, unit, QCoreApplication.translate("Details", str(words))) for n, unit, words in rows)
+
+
+def _side(session: Session, mark: str) -> Iterator[Item]:
+    parts = mark.split("/")
+    n, kind, rest = int(parts[1]), (parts[2] if len(parts) > 2 else ""), parts[3:]
+    side = session.tunnel.sides[n]
+    if kind in ("hip", "baseboard"):
+        boards = session.tunnel.frame.boards[n]
+        name = "hip_height_m" if kind == "hip" else "baseboard_height_m"
+        made = "hip_board" if kind == "hip" else "baseboard"
+        yield from entries("tunnel", ("frame", "boards", n), boards, name, made)
+    elif kind == "split":
+        yield from split_items(session, n, int(rest[0]))
+    elif kind == "panel":
+        yield from _panel(session, n, int(rest[0]))
+    elif kind == "pocket":
+        yield from pocket_items(n, 0 if rest[0] == "front" else 1)
+        yield from _fixed(session, mark)
+    elif kind in ("strip", "fixed"):
+        yield from split_items(session, n, int(rest[0])) if kind == "strip" else ()
+        yield from entries("tunnel", ("sides", n), side, "kind") if kind == "fixed" else ()
+        yield from _fixed(session, mark)
+    else:
+        yield from one_side_items(session, n)
+
+
+def _panel(session: Session, n: int, index: int) -> Iterator[Item]:
+    panel = session.tunnel.sides[n].panels[index]
+    mark = f"side/{n}/panel/{index}"
+    yield from entries("tunnel", ("sides", n, "panels", index), panel)
+    chosen = session.tunnel_plan.chosen
+    work = next((w for w in chosen.curtains if w.mark == mark), None)
+    span = next((s for s in chosen.cover.curtains if s.mark == mark), None)
+    if work is not None:
+        yield from figures(work, _rows(WORK_FIGURES), session.units)
+    if span is not None:
+        yield from figures(span, _rows(SPAN_FIGURES), session.units)
+
+
+def _fixed(session: Session, mark: str) -> Iterator[Item]:
+    spans = session.tunnel_plan.chosen.cover.fixed
+    span = next((s for s in spans if s.mark == mark), None)
+    if span is not None:
+        first = QCoreApplication.translate("Details", "from")
+        last = QCoreApplication.translate("Details", "to")
+        yield figure(first, span.from_m, "m", session.units, None)
+        yield figure(last, span.to_m, "m", session.units, None)
+
+
+def _roof(session: Session, mark: str) -> Iterator[Item]:
+    parts = mark.split("/")
+    skin, cover = session.tunnel.skin, session.tunnel_plan.chosen.cover
+    if parts[1:2] == ["seam"]:
+        assert skin.cross_seams_m[int(parts[2])] >= 0
+        yield from seam_items(int(parts[2]))
+        return
+    yield from entries("tunnel", ("skin",), skin, "covering")
+    yield from entries("tunnel", ("skin", "roof"), skin.roof)
+    yield from entries("tunnel", ("skin", "allowances"), skin.allowances, "end_tail_m")
+    label = QCoreApplication.translate("Details", "width of the sheet")
+    how = explained(cover, "sheet_width_m")
+    yield figure(label, cover.sheet_width_m, "m", session.units, how)
+    yield Act("add seam", (), QCoreApplication.translate("Details", "Add a cross seam"))
+
+
+def _end(session: Session, mark: str) -> Iterator[Item]:
+    yield from one_end_items(session, int(mark.split("/")[1]))
+
+
+def _piece(session: Session, mark: str) -> Iterator[Item]:
+    piece = next((p for p in session.tunnel_plan.chosen.cover.pieces if p.mark == mark), None)
+    if piece is None:
+        raise KeyError(mark)
+    film = session.farm.catalogue.film(piece.film)
+    yield Figure(QCoreApplication.translate("Details", "film"), film.name)
+    width = QCoreApplication.translate("Details", "Width across the roll")
+    length = QCoreApplication.translate("Details", "Length along the roll")
+    for words, terms, value_m, name in (
+        (width, piece.width_terms, piece.width_m, "width_m"),
+        (length, piece.length_terms, piece.length_m, "length_m"),
+    ):
+        yield Heading(words)
+        yield from _terms(terms, session)
+        total = QCoreApplication.translate("Details", "together")
+        yield figure(total, value_m, "m", session.units, explained(piece, name))
+    yield Heading(QCoreApplication.translate("Details", "Sheet"))
+    area = QCoreApplication.translate("Details", "area")
+    mass = QCoreApplication.translate("Details", "mass")
+    rows = (("area_m2", "m2", area), ("mass_kg", "kg", mass))
+    yield from figures(piece, rows, session.units)
+
+
+def _terms(terms: tuple[Term, ...], session: Session) -> Iterator[Figure]:
+    return (figure(t.name, t.value, t.unit, session.units, None) for t in terms)
+
+
+def _bow(session: Session, mark: str) -> Iterator[Item]:
+    n = int(mark.split("/")[1])
+    bows, spots = session.tunnel.frame.bows, session.tunnel_plan.survey.bows_m
+    label = QCoreApplication.translate("Details", "bow {number}, from the front")
+    label = label.format(number=n + 1)
+    if isinstance(bows, ListedBows) and n > 0:
+        path = ("frame", "bows", "positions_m", n)
+        assert spots[n] > 0
+        yield Entry("tunnel", path, ListedBows, "positions_m", label)
+        return
+    yield figure(label, spots[n], "m", session.units, None)
+    if not isinstance(bows, ListedBows):
+        yield from entries("tunnel", ("frame", "bows"), bows, "spacing_m")
+        yield Act("list bows", (), QCoreApplication.translate("Details", "List the bows"))
+
+
+def _cell(session: Session, mark: str) -> Iterator[Item]:
+    cells = session.tunnel_plan.chosen.inflation.cells
+    cell = next((c for c in cells if c.mark == mark), None)
+    if cell is None:
+        raise KeyError(mark)
+    yield from figures(cell, _rows(CELL_FIGURES), session.units)
+    yield from air_items(session)
+
+
+def _jumper(session: Session, mark: str) -> Iterator[Item]:
+    inflation = session.tunnel_plan.chosen.inflation
+    jumper = next((j for j in inflation.jumpers if j.mark == mark), None)
+    if jumper is None:
+        raise KeyError(mark)
+    names = {cell.mark: cell.name for cell in inflation.cells}
+    first = QCoreApplication.translate("Details", "air comes from")
+    last = QCoreApplication.translate("Details", "and fills")
+    at = QCoreApplication.translate("Details", "hangs at")
+    yield Figure(first, names.get(jumper.from_cell, ""))
+    yield Figure(last, names.get(jumper.to_cell, ""))
+    yield figure(at, jumper.at_m, "m", session.units, None)
+    yield from entries("tunnel", ("air",), session.tunnel.air, "long_cell_m")
+
+
+def _air(session: Session, _mark: str) -> Iterator[Item]:
+    return air_items(session)
+
+
+def _frame(session: Session, _mark: str) -> Iterator[Item]:
+    yield from frame_items(session)
+    yield Heading(QCoreApplication.translate("Details", "Figures of the frame"))
+    yield from survey_items(session)
+
+
+_MAKERS: dict[str, Callable[[Session, str], Iterator[Item]]] = {
+    "side": _side,
+    "roof": _roof,
+    "end": _end,
+    "piece": _piece,
+    "bow": _bow,
+    "cell": _cell,
+    "jumper": _jumper,
+    "air": _air,
+    "frame": _frame,
+}

@@ -1,0 +1,190 @@
+"""The groups of the panel that shows all that was entered of a tunnel and of its farm."""
+
+from collections.abc import Callable, Iterator
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
+
+from hoopwright.desktop.details_items import (
+    Act,
+    Entry,
+    Heading,
+    Item,
+    Special,
+    entries,
+    figures,
+)
+from hoopwright.desktop.session import Session
+from hoopwright.farm import Air, ListedBows, Side, Skin
+
+SURVEY_FIGURES: tuple[tuple[str, str, object], ...] = (
+    ("girth_m", "m", QT_TRANSLATE_NOOP("Details", "girth, ground to ground")),
+    ("roof_girth_m", "m", QT_TRANSLATE_NOOP("Details", "roof girth, hip to hip")),
+    ("side_m", "m", QT_TRANSLATE_NOOP("Details", "sides, hip to baseboard")),
+    ("width_m", "m", QT_TRANSLATE_NOOP("Details", "width outside")),
+    ("height_m", "m", QT_TRANSLATE_NOOP("Details", "height outside")),
+    ("length_m", "m", QT_TRANSLATE_NOOP("Details", "length, first to last bow")),
+    ("bay_count", "count", QT_TRANSLATE_NOOP("Details", "bays")),
+    ("floor_area_m2", "m2", QT_TRANSLATE_NOOP("Details", "floor")),
+    ("cover_area_m2", "m2", QT_TRANSLATE_NOOP("Details", "area to cover")),
+    ("volume_m3", "m3", QT_TRANSLATE_NOOP("Details", "volume")),
+)
+SKIN_PARTS: tuple[tuple[str, object], ...] = (
+    ("roof", QT_TRANSLATE_NOOP("Details", "Roof")),
+    ("sides", QT_TRANSLATE_NOOP("Details", "Curtains")),
+    ("pockets", QT_TRANSLATE_NOOP("Details", "Pockets and strips")),
+)
+
+
+def _say(words: object) -> str:
+    return QCoreApplication.translate("Details", str(words))
+
+
+def survey_items(session: Session) -> Iterator[Item]:
+    """Give the figures of the frame as built."""
+    rows = [(name, unit, _say(words)) for name, unit, words in SURVEY_FIGURES]
+    yield from figures(session.tunnel_plan.survey, rows, session.units)
+
+
+def frame_items(session: Session) -> Iterator[Item]:
+    """Give the lines of the frame: shape, sizes, bows, boards of each side."""
+    frame = session.tunnel.frame
+    yield from entries("tunnel", (), session.tunnel, "name")
+    yield Special("shape", 0, QCoreApplication.translate("Details", "shape of the bows"))
+    yield from entries("tunnel", ("frame", "profile"), frame.profile)
+    yield from entries("tunnel", ("frame",), frame, "tube_diameter_m", "length_m")
+    if isinstance(frame.bows, ListedBows):
+        yield Special("positions", 0, QCoreApplication.translate("Details", "bow positions"))
+        yield Act("even bows", (), QCoreApplication.translate("Details", "Space bows evenly"))
+    else:
+        yield from entries("tunnel", ("frame", "bows"), frame.bows)
+        yield Act("list bows", (), QCoreApplication.translate("Details", "List the bows"))
+    for n, boards in enumerate(frame.boards):
+        words = QCoreApplication.translate("Details", "Boards, {side}")
+        yield Heading(words.format(side=session.tunnel.sides[n].name))
+        yield from entries("tunnel", ("frame", "boards", n), boards)
+
+
+def skin_items(session: Session) -> Iterator[Item]:
+    """Give the lines of the skin: covering, films, cross seams."""
+    skin = session.tunnel.skin
+    yield from entries("tunnel", ("skin",), skin, "covering", "inflation_gap_m")
+    for name, words in SKIN_PARTS:
+        yield Heading(_say(words))
+        yield from entries("tunnel", ("skin", name), getattr(skin, name))
+    yield Heading(QCoreApplication.translate("Details", "Cross seams of the roof"))
+    for n in range(len(skin.cross_seams_m)):
+        yield from seam_items(n)
+    yield Act("add seam", (), QCoreApplication.translate("Details", "Add a cross seam"))
+
+
+def seam_items(n: int) -> Iterator[Item]:
+    """Give the lines of one cross seam."""
+    label = QCoreApplication.translate("Details", "cross seam {number}, from the front")
+    path = ("skin", "cross_seams_m", n)
+    yield Entry("tunnel", path, Skin, "cross_seams_m", label.format(number=n + 1))
+    words = QCoreApplication.translate("Details", "Remove cross seam {number}")
+    yield Act("remove seam", (n,), words.format(number=n + 1))
+
+
+def allowance_items(session: Session) -> Iterator[Item]:
+    """Give the lines of tails, laps and wraps."""
+    yield from entries("tunnel", ("skin", "allowances"), session.tunnel.skin.allowances)
+
+
+def side_items(session: Session) -> Iterator[Item]:
+    """Give the lines of both sides, without their curtains, which are picked one by one."""
+    for n, side in enumerate(session.tunnel.sides):
+        yield Heading(side.name)
+        yield from one_side_items(session, n)
+
+
+def one_side_items(session: Session, n: int) -> Iterator[Item]:
+    """Give the lines of one side."""
+    side = session.tunnel.sides[n]
+    path = ("sides", n)
+    yield from entries("tunnel", path, side, "name", "kind")
+    yield from pocket_items(n, 0)
+    yield from pocket_items(n, 1)
+    yield from entries("tunnel", path, side, "shut_height_m", "slack_m", "rope_step_m")
+    for index in range(len(side.splits)):
+        yield from split_items(session, n, index)
+    if side.kind == "roll_up":
+        yield Act("add split", (n,), QCoreApplication.translate("Details", "Add a split"))
+
+
+def pocket_items(n: int, end: int) -> Iterator[Item]:
+    """Give the line for the bays of one pocket; end 0 is the front."""
+    front = QCoreApplication.translate("Details", "pocket bays at the front")
+    back = QCoreApplication.translate("Details", "pocket bays at the back")
+    path = ("sides", n, "pocket_bays", end)
+    yield Entry("tunnel", path, Side, "pocket_bays", back if end else front)
+
+
+def split_items(session: Session, n: int, index: int) -> Iterator[Item]:
+    """Give the lines of one split."""
+    split = session.tunnel.sides[n].splits[index]
+    path = ("sides", n, "splits", index)
+    for entry in entries("tunnel", path, split):
+        at = QCoreApplication.translate("Details", "split {number}, from the front")
+        made = QCoreApplication.translate("Details", "split {number} made with")
+        words = at if entry.name == "at_m" else made
+        label = words.format(number=index + 1)
+        yield Entry("tunnel", entry.path, entry.owner, entry.name, label)
+    words = QCoreApplication.translate("Details", "Remove split {number}")
+    yield Act("remove split", (n, index), words.format(number=index + 1))
+
+
+def end_items(session: Session) -> Iterator[Item]:
+    """Give the lines of both end walls."""
+    for n, end in enumerate(session.tunnel.ends):
+        yield Heading(end.name)
+        yield from one_end_items(session, n)
+
+
+def one_end_items(session: Session, n: int) -> Iterator[Item]:
+    """Give the lines of one end wall: its film and its doors."""
+    end = session.tunnel.ends[n]
+    yield from entries("tunnel", ("ends", n), end, "name")
+    yield Special("covered", n, QCoreApplication.translate("Details", "covered with film"))
+    if end.film is not None:
+        yield from entries("tunnel", ("ends", n, "film"), end.film)
+    for index, door in enumerate(end.doors):
+        yield from entries("tunnel", ("ends", n, "doors", index), door)
+        words = QCoreApplication.translate("Details", "Remove door {number}")
+        yield Act("remove door", (n, index), words.format(number=index + 1))
+    yield Act("add door", (n,), QCoreApplication.translate("Details", "Add a door"))
+
+
+def air_items(session: Session) -> Iterator[Item]:
+    """Give the lines of the air between two layers."""
+    tunnel = session.tunnel
+    yield from entries("tunnel", ("air",), tunnel.air, "blower")
+    for n, side in enumerate(tunnel.sides):
+        words = QCoreApplication.translate("Details", "inflate {side}")
+        path = ("air", "inflated_sides", n)
+        yield Entry("tunnel", path, Air, "inflated_sides", words.format(side=side.name))
+    yield from entries("tunnel", ("air",), tunnel.air, "seals_per_edge", "long_cell_m")
+
+
+def farm_items(session: Session) -> Iterator[Item]:
+    """Give the lines of the farm: name, units, money, limits, bench."""
+    farm = session.farm
+    yield from entries("farm", (), farm, "name", "units", "note")
+    yield Heading(QCoreApplication.translate("Details", "Money"))
+    yield from entries("farm", ("money",), farm.money)
+    yield Heading(QCoreApplication.translate("Details", "Limits"))
+    yield from entries("farm", ("limits",), farm.limits)
+    yield Heading(QCoreApplication.translate("Details", "Sealing bench"))
+    yield from entries("farm", ("bench",), farm.bench)
+
+
+GROUPS: tuple[tuple[object, Callable[[Session], Iterator[Item]]], ...] = (
+    (QT_TRANSLATE_NOOP("Details", "Frame"), frame_items),
+    (QT_TRANSLATE_NOOP("Details", "Figures of the frame"), survey_items),
+    (QT_TRANSLATE_NOOP("Details", "Skin"), skin_items),
+    (QT_TRANSLATE_NOOP("Details", "Allowances"), allowance_items),
+    (QT_TRANSLATE_NOOP("Details", "Sides"), side_items),
+    (QT_TRANSLATE_NOOP("Details", "Ends"), end_items),
+    (QT_TRANSLATE_NOOP("Details", "Air"), air_items),
+    (QT_TRANSLATE_NOOP("Details", "Farm"), farm_items),
+)
