@@ -97,6 +97,7 @@ class Details(QWidget):
         session.farm_changed.connect(self.on_farm_changed)
         session.mark_picked.connect(self.on_mark_picked)
         session.tunnel_shown.connect(self.on_tunnel_shown)
+        session.stack.indexChanged.connect(self.on_step_made)
         self.groups[0].header.setChecked(True)
         self.refresh()
 
@@ -127,6 +128,11 @@ class Details(QWidget):
             self.refresh()
         elif not self._later.isActive():
             self._later.start()
+
+    def on_step_made(self, _index: int) -> None:
+        """Catch up at once when the hand lets go."""
+        if self._later.isActive():
+            self.refresh()
 
     def on_tunnel_shown(self, _index: int) -> None:
         """Show another tunnel."""

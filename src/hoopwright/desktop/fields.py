@@ -41,6 +41,11 @@ def write_length(value_m: float, units: Units) -> str:
     return format_length(value_m, units)
 
 
+def write_money(amount: Decimal) -> str:
+    """Return an amount with two decimals, or with all it has, as it can be typed back."""
+    return f"{amount:.2f}" if amount == round(amount, 2) else f"{amount.normalize():f}"
+
+
 class TextField(LineField):
     """A field for a name or a remark."""
 
@@ -153,7 +158,7 @@ class MoneyField(LineField):
     def write(self, value: object) -> str:
         """Return the amount with two decimals, or with all it has."""
         assert isinstance(value, Decimal)
-        return f"{value:.2f}" if value == round(value, 2) else f"{value.normalize():f}"
+        return write_money(value)
 
 
 def _check_limits(value: float, between: Between, low: str, high: str) -> None:

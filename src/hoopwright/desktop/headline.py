@@ -1,0 +1,268 @@
+"""The strip of the few numbers that decide, always seen and always fresh."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QRect, QSize, Qt, Signal
+from PySide6.QtGui import QHelpEvent, QResizeEvent
+from PySide6.QtWidgets import (
+    QLabel,
+    QSizePolicy,
+    QToolButton,
+    QToolTip,
+    QVBoxLayout,
+    QWidget,
+)
+
+from hoopwright.checks import Variant
+from hoopwright.desktop.details_items import explained
+from hoopwright.desktop.palette import is_dark
+from hoopwright.desktop.session import Session
+from hoopwright.desktop.signs import severity_icon
+from hoopwright.desktop.table_checks import count_severity
+from hoopwright.desktop.table_coverings import both_ways, hardest_crank, per_floor_words
+from hoopwright.desktop.table_rows import PENDING
+from hoopwright.farm import Farm
+from hoopwright.quantity.finding import Severity
+from hoopwright.quantity.money import format_money
+from hoopwright.quantity.units import Units, format_length, show
+from hoopwright.quantity.working import Working, explain
+
+GAP_PX, LEAST_GAP_PX, EDGE_PX, ROW_GAP_PX = 22, 10, 8, 4
+MINUTES_IN_HOUR = 60
+SMALL_SHARE = 0.86
+
+
+@dataclass(frozen=True, slots=True)
+class Headfigure:
+    """One number of the strip.
+
+    Attributes:
+        caption: What it is.
+        text: The number with its unit.
+        workings: How it was got.
+    """
+
+    caption: str
+    text: str
+    workings: tuple[Working | None, ...] = ()
+
+
+class FigureBox(QWidget):
+    """A caption with its number below; hovering tells how it was got."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        """Make an empty box."""
+        super().__init__(parent)
+        self._units: Units = "metric"
+        self._workings: tuple[Working | None, ...] = ()
+        self.caption, self.value = QLabel(self), QLabel(self)
+        for label in (self.caption, self.value):
+            label.setTextFormat(Qt.TextFormat.PlainText)
+        small, bold = self.caption.font(), self.value.font()
+        small.setPointSizeF(small.pointSizeF() * SMALL_SHARE)
+        bold.setBold(True)
+        self.caption.setFont(small)
+        self.value.setFont(bold)
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.setSpacing(0)
+        box.addWidget(self.caption)
+        box.addWidget(self.value)
+
+    def show_figure(self, figure: Headfigure, units: Units) -> bool:
+        """Show a number; return whether the box needs another width."""
+        self._workings, self._units = figure.workings, units
+        if (self.caption.text(), self.value.text()) == (figure.caption, figure.text):
+            return False
+        self.caption.setText(figure.caption)
+        self.value.setText(figure.text)
+        words = QCoreApplication.translate("Headline", "{caption}: {figure}")
+        self.value.setAccessibleName(words.format(caption=figure.caption, figure=figure.text))
+        return True
+
+    def tip(self) -> str:
+        """Return how the number was got."""
+        told = (explain(w, self._units) for w in self._workings if w is not None)
+        return "\n\n".join(told)
+
+    def event(self, event: QEvent) -> bool:
+        """Tell how the number was got when the pointer rests on it."""
+        if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
+            QToolTip.showText(event.globalPos(), self.tip(), self)
+            return True
+        return super().event(event)
+
+
+class Headline(QWidget):
+    """The strip above the drawing; it takes a second row where one is too short.
+
+    Signals:
+        checks_wanted(): When the number of open checks was pressed.
+    """
+
+    checks_wanted = Signal()
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        """Show the numbers of what a session shows."""
+        super().__init__(parent)
+        self._session = session
+        self.boxes = [FigureBox(self) for _figure in head_figures(session)]
+        self.checks = QToolButton(self)
+        self.checks.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        self.checks.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.checks.setToolTip(QCoreApplication.translate("Headline", "Show the checks"))
+        self.checks.clicked.connect(self.checks_wanted)
+        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
+        self.setAccessibleName(QCoreApplication.translate("Headline", "Headline"))
+        session.farm_changed.connect(self.on_farm_changed)
+        session.tunnel_shown.connect(self.on_tunnel_shown)
+        self.refresh()
+
+    def on_farm_changed(self, _before: Farm, _after: Farm) -> None:
+        """Show the numbers as they are now."""
+        self.refresh()
+
+    def on_tunnel_shown(self, _index: int) -> None:
+        """Show the numbers of another tunnel."""
+        self.refresh()
+
+    def refresh(self) -> None:
+        """Show every number as it is now."""
+        session = self._session
+        wider = False
+        for box, figure in zip(self.boxes, head_figures(session), strict=True):
+            wider |= box.show_figure(figure, session.units)
+        wider |= self._show_checks()
+        if wider:
+            self._place()
+
+    def _show_checks(self) -> bool:
+        counts = {s: count_severity(self._session, s) for s in ("fault", "caution", "note")}
+        worst: Severity = "fault" if counts["fault"] else "caution" if counts["caution"] else "note"
+        words = QCoreApplication.translate("Headline", "{faults} faults, {cautions} cautions")
+        text = words.format(faults=counts["fault"], cautions=counts["caution"])
+        self.checks.setIcon(severity_icon(worst, is_dark(self.palette())))
+        spoken = QCoreApplication.translate("Headline", "Open checks: {counts}")
+        self.checks.setAccessibleName(spoken.format(counts=text))
+        changed = self.checks.text() != text
+        self.checks.setText(text)
+        return changed
+
+    def sizeHint(self) -> QSize:
+        """Return the size of one long row."""
+        parts = self._parts()
+        width = sum(p.sizeHint().width() + GAP_PX for p in parts) + 2 * EDGE_PX - GAP_PX
+        return QSize(width, self.heightForWidth(width))
+
+    def minimumSizeHint(self) -> QSize:
+        """Return the size of its widest number."""
+        width = max(p.sizeHint().width() for p in self._parts()) + 2 * EDGE_PX
+        return QSize(width, self.heightForWidth(max(width, self.width())))
+
+    def hasHeightForWidth(self) -> bool:
+        """Return that it grows higher when it gets narrower."""
+        return True
+
+    def heightForWidth(self, width: int) -> int:
+        """Return the height of as many rows as a width needs, px."""
+        places = self._places(width)
+        return max(place.bottom() for place in places) + 1 + ROW_GAP_PX
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Place the numbers anew."""
+        super().resizeEvent(event)
+        self._place()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Follow the window's palette and font."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange):
+            self.refresh()
+            self._place()
+
+    def _parts(self) -> list[QWidget]:
+        return [*self.boxes, self.checks]
+
+    def _place(self) -> None:
+        for part, place in zip(self._parts(), self._places(self.width()), strict=True):
+            part.setGeometry(place)
+        height = self.heightForWidth(self.width())
+        if (self.minimumHeight(), self.maximumHeight()) != (height, height):
+            self.setFixedHeight(height)
+
+    def _places(self, width: int) -> list[QRect]:
+        """Return where each number stands: closer together first, then in a next row."""
+        sizes = [part.sizeHint() for part in self._parts()]
+        room = max(1, width - 2 * EDGE_PX)
+        spare = (room - sum(size.width() for size in sizes)) // (len(sizes) - 1)
+        gap = min(GAP_PX, max(LEAST_GAP_PX, spare))
+        places = []
+        at, row_px = QPoint(EDGE_PX, ROW_GAP_PX), 0
+        for size in sizes:
+            if at.x() > EDGE_PX and at.x() + size.width() > width - EDGE_PX:
+                at, row_px = QPoint(EDGE_PX, at.y() + row_px + ROW_GAP_PX), 0
+            places.append(QRect(at, QSize(min(size.width(), room), size.height())))
+            at.setX(at.x() + size.width() + gap)
+            row_px = max(row_px, size.height())
+        return places
+
+
+def head_figures(session: Session) -> Iterator[Headfigure]:
+    """Give the numbers of the strip in order."""
+    yield from _costs(session)
+    yield from _films(session)
+    yield from _works(session)
+
+
+def _costs(session: Session) -> Iterator[Headfigure]:
+    cost, whole = session.tunnel_plan.chosen.cost, session.plan.cost
+    currency = session.farm.money.currency
+    tunnel = QCoreApplication.translate("Headline", "To pay, tunnel")
+    yield Headfigure(tunnel, format_money(cost.to_pay, currency), (explained(cost, "to_pay"),))
+    farm = QCoreApplication.translate("Headline", "To pay, farm")
+    text = format_money(whole.to_pay, currency) if session.plan.settled else PENDING
+    yield Headfigure(farm, text, (explained(whole, "to_pay"),))
+    floor = QCoreApplication.translate("Headline", "For the floor")
+    yield Headfigure(floor, per_floor_words(cost, session), (explained(cost, "per_floor_m2"),))
+
+
+def _films(session: Session) -> Iterator[Headfigure]:
+    order, units = session.tunnel_plan.chosen.order, session.units
+    film = QCoreApplication.translate("Headline", "Film bought · waste")
+    bought, waste = show(order.film_bought_m2, "m2", units), show(order.waste_share, "share", units)
+    how = (explained(order, "film_bought_m2"), explained(order, "waste_share"))
+    yield Headfigure(film, f"{bought} · {waste}", how)
+    width = QCoreApplication.translate("Headline", "Width of the roof sheet")
+    one, apart = both_ways(session)
+    sheet = QCoreApplication.translate("Headline", "one sheet {width}")
+    roof = QCoreApplication.translate("Headline", "roof apart {width}")
+    texts = [_width(one, sheet, session), _width(apart, roof, session)]
+    ways = tuple(explained(v.cover, "sheet_width_m") for v in (one, apart))
+    yield Headfigure(width, " · ".join(texts), ways)
+
+
+def _width(variant: Variant, words: str, session: Session) -> str:
+    text = words.format(width=format_length(variant.cover.sheet_width_m, session.units))
+    chosen = QCoreApplication.translate("Headline", "✓ {width}")
+    is_chosen = variant is session.tunnel_plan.chosen
+    return chosen.format(width=text) if is_chosen else text
+
+
+def _works(session: Session) -> Iterator[Headfigure]:
+    chosen, units = session.tunnel_plan.chosen, session.units
+    inflation = chosen.inflation
+    work = hardest_crank(chosen)
+    crank = QCoreApplication.translate("Headline", "Hardest crank")
+    none = QCoreApplication.translate("Headline", "none")
+    force = none if work is None else show(work.hardest_n, "N", units)
+    yield Headfigure(crank, force, () if work is None else (explained(work, "hardest_n"),))
+    seals = QCoreApplication.translate("Headline", "Seals · bench")
+    length = show(inflation.seal_m, "m", units)
+    hours = show(inflation.bench_min / MINUTES_IN_HOUR, "h", units)
+    how = (explained(inflation, "seal_m"), explained(inflation, "bench_min"))
+    yield Headfigure(seals, f"{length} · {hours}", how)
+    jumpers = QCoreApplication.translate("Headline", "Jumpers")
+    yield Headfigure(jumpers, show(len(inflation.jumpers), "count", units))
