@@ -109,7 +109,7 @@ def test_nothing_is_clipped_or_hidden_behind_another(opened: Opened, width: int)
             assert not part.geometry().intersects(other.geometry())
 
 
-def test_one_row_is_enough_for_a_common_screen(opened: Opened) -> None:
+def test_one_row_is_enough_for_a_laptop(opened: Opened) -> None:
     _session, strip = opened(small_farm(double_tunnel()).but(units="imperial"), 1366)
     assert len({box.y() for box in strip.boxes}) == 1
 
