@@ -235,7 +235,8 @@ def test_picked_curtain_shows_force_and_its_working(qtbot: QtBot, opened: Opened
     ]
     assert len(lines) == 1
     work = next(w for w in session.tunnel_plan.chosen.curtains if w.mark == "side/0/panel/1")
-    assert lines[0].button.text().split(" · ") == [f"{n:.0f} N" for n in work.hand_forces_n]
+    shut, half_way, high = work.hand_forces_n
+    assert lines[0].button.text() == f"{shut:.0f} · {half_way:.0f} · {high:.0f} N"
     assert "Source:" not in _said(panel)
     qtbot.keyClick(lines[0].button, Qt.Key.Key_Space)
     assert "Torque over arm, ratio and efficiency" in lines[0].told.text()

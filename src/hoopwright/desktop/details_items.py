@@ -11,7 +11,7 @@ from typing import Literal
 
 from hoopwright.farm.change import FieldPath
 from hoopwright.farm.entered import Entered, describe
-from hoopwright.quantity.units import Units, show
+from hoopwright.quantity.units import Units, show, unit_label
 from hoopwright.quantity.working import Explained, Working
 
 Root = Literal["tunnel", "farm"]
@@ -107,9 +107,13 @@ def entries(root: Root, path: FieldPath, thing: Entered, *names: str) -> Iterato
 
 
 def figure(label: str, value: Shown, unit: str, units: Units, working: Working | None) -> Figure:
-    """Return a figure in the reader's units; several values of one figure stand side by side."""
+    """Return a figure in the reader's units; several values of one figure share the unit."""
     values = value if isinstance(value, tuple) else (value,)
-    return Figure(label, " · ".join(show(one, unit, units) for one in values), working)
+    texts = [show(one, unit, units) for one in values]
+    said = unit_label(unit, units)
+    if said:
+        texts[:-1] = [text.removesuffix(said).rstrip() for text in texts[:-1]]
+    return Figure(label, " · ".join(texts), working)
 
 
 def explained(thing: Explained, name: str) -> Working | None:

@@ -18,7 +18,7 @@ FILM = "film/"
 
 TAKEOFF_COLUMNS = (
     Column(QT_TRANSLATE_NOOP("Tables", "Group"), 13, keeps=True),
-    Column(QT_TRANSLATE_NOOP("Tables", "Item"), 36, keeps=True),
+    Column(QT_TRANSLATE_NOOP("Tables", "Item"), 33, keeps=True),
     Column(QT_TRANSLATE_NOOP("Tables", "Needed"), 9, MIXED),
     Column(QT_TRANSLATE_NOOP("Tables", "Spares"), 9, MIXED),
     Column(QT_TRANSLATE_NOOP("Tables", "To buy"), 7, "count"),
