@@ -1,6 +1,4 @@
-"""What the menus do to the tunnel and the farm. Every act is one undo step."""
-
-from pathlib import Path
+"""What the menus do to the farm and to the tunnel that is shown. Every act is one undo step."""
 
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QDialog, QWidget
@@ -8,109 +6,140 @@ from PySide6.QtWidgets import QDialog, QWidget
 from hoopwright.desktop.begin_dialog import BeginDialog
 from hoopwright.desktop.filing import Filing
 from hoopwright.desktop.session import Session
-from hoopwright.farm import Farm, Tunnel, change
-from hoopwright.files.storage import open_farm
+from hoopwright.farm import Catalogue, EvenBows, Tunnel, change
+from hoopwright.farm.side import EndName
+from hoopwright.farm.skin import Covering
+from hoopwright.files.storage import demo_catalogue
+from hoopwright.quantity.units import Units
 
 
 class Acts(QObject):
-    """The acts of the menus; ValueError says in words what cannot be done."""
+    """The acts of the menus. A ValueError says in words what cannot be done."""
 
     def __init__(self, session: Session, filing: Filing, window: QWidget) -> None:
-        """Act on a session."""
+        """Act on a session; questions are asked in front of a window."""
         super().__init__(window)
-        self.session, self.filing, self._window = session, filing, window
+        self._session, self._filing, self._window = session, filing, window
+
+    def begin_dialog(
+        self, catalogue: Catalogue, name: str, with_farm: bool = False
+    ) -> BeginDialog | None:
+        """Ask the five questions; return the answered dialog, or None when the user turned back."""
+        units = self._session.units
+        dialog = BeginDialog(catalogue, units, name, self._window, with_farm)
+        answered = dialog.exec() == QDialog.DialogCode.Accepted
+        dialog.deleteLater()
+        return dialog if answered else None
 
     def new_farm(self) -> None:
-        """Begin a farm of one tunnel by five questions; catalogue and units stay."""
-        if not self.filing.may_leave():
+        """Begin a farm of one tunnel by five questions."""
+        if not self._filing.may_leave():
             return
-        tunnel = self.ask_tunnel(self.tr("Tunnel 1"))
-        if tunnel is not None:
-            farm = self.session.farm
-            fresh = Farm(
-                name=self.tr("My farm"),
-                units=farm.units,
-                note="",
-                tunnels=(tunnel,),
-                catalogue=farm.catalogue,
-                limits=farm.limits,
-                bench=farm.bench,
-                money=farm.money,
-            )
-            self.filing.show_farm(fresh, None, None)
-            self.session.stack.resetClean()
+        answered = self.begin_dialog(demo_catalogue(), self.tr("Tunnel 1"), with_farm=True)
+        if answered is not None:
+            self._filing.begin(answered.farm())
 
     def add_tunnel(self) -> None:
         """Add a tunnel by five questions, and show it."""
-        session = self.session
-        name = change.free_name(session.farm, self.tr("Tunnel 1"))
-        tunnel = self.ask_tunnel(name)
-        if tunnel is not None:
-            farm = change.add_tunnel(session.farm, tunnel)
-            session.apply(farm, self.tr("Add tunnel"))
-            session.show_tunnel(len(farm.tunnels) - 1)
+        farm = self._session.farm
+        name = change.free_name(farm, self.tr("Tunnel"))
+        answered = self.begin_dialog(farm.catalogue, name)
+        if answered is not None and answered.tunnel is not None:
+            self._add(answered.tunnel, self.tr("Add tunnel"))
 
-    def ask_tunnel(self, name: str) -> Tunnel | None:
-        """Ask the five questions; return the tunnel, or None when the user turned back."""
-        farm = self.session.farm
-        dialog = BeginDialog(farm.catalogue, farm.units, name, self._window)
-        answered = dialog.exec() == QDialog.DialogCode.Accepted
-        dialog.deleteLater()
-        return dialog.tunnel if answered else None
+    def copy_tunnel(self) -> None:
+        """Add a copy of the tunnel that is shown, and show it."""
+        self._add(self._session.tunnel, self.tr("Copy tunnel"))
 
-    def split_side(self, side: int) -> None:
-        """Split the longest curtain of a side on the bow nearest its middle."""
-        session = self.session
-        if session.tunnel.sides[side].kind != "roll_up":
-            raise ValueError(f"{session.tunnel.sides[side].name} is fixed and has no curtain")
-        session.apply_tunnel(change.add_split(session.tunnel, side), self.tr("Add split"))
+    def _add(self, tunnel: Tunnel, text: str) -> None:
+        farm = change.add_tunnel(self._session.farm, tunnel)
+        self._session.apply(farm, text)
+        self._session.show_tunnel(len(farm.tunnels) - 1)
+
+    def rename_tunnel(self) -> None:
+        """Ask for another name of the tunnel that is shown."""
+        tunnel = self._session.tunnel
+        name = self._filing.questions.tunnel_name(tunnel.name)
+        if name is not None:
+            self._session.apply_tunnel(tunnel.but(name=name), self.tr("Rename tunnel"))
+
+    def remove_tunnel(self) -> None:
+        """Take the tunnel that is shown out of the farm."""
+        farm = change.remove_tunnel(self._session.farm, self._session.index)
+        self._session.apply(farm, self.tr("Remove tunnel"))
+
+    def add_split(self, side: int) -> None:
+        """Split the longest curtain of a side on a bow near its middle, and pick the split."""
+        before = self._session.tunnel
+        if before.sides[side].kind == "fixed":
+            words = self.tr("{side} is fixed film and has no curtain to split.")
+            raise ValueError(words.format(side=before.sides[side].name))
+        tunnel = change.add_split(before, side)
+        words = self.tr("Add split on {side}").format(side=before.sides[side].name)
+        self._session.apply_tunnel(tunnel, words)
+        old = before.sides[side].splits
+        index = next(i for i, s in enumerate(tunnel.sides[side].splits) if s not in old)
+        self._session.pick(f"side/{side}/split/{index}")
 
     def add_seam(self) -> None:
-        """Halve the longest roof sheet by a cross seam on a bow."""
-        self.session.apply_tunnel(change.add_seam(self.session.tunnel), self.tr("Add cross seam"))
+        """Halve the longest roof sheet by a cross seam on a bow, and pick the seam."""
+        before = self._session.tunnel
+        tunnel = change.add_seam(before)
+        self._session.apply_tunnel(tunnel, self.tr("Add cross seam"))
+        seams = tunnel.skin.cross_seams_m
+        new = next((i for i, x in enumerate(seams) if x not in before.skin.cross_seams_m), None)
+        if new is not None:
+            self._session.pick(f"roof/seam/{new}")
 
     def remove_picked(self) -> None:
         """Remove the split or the cross seam that is picked."""
-        session, parts = self.session, self.session.mark.split("/")
-        if len(parts) >= 4 and parts[2] == "split":
-            tunnel = change.remove_split(session.tunnel, int(parts[1]), int(parts[3]))
-            session.apply_tunnel(tunnel, self.tr("Remove split"))
+        tunnel, parts = self._session.tunnel, self._session.mark.split("/")
+        if parts[2:3] == ["split"]:
+            changed = change.remove_split(tunnel, int(parts[1]), int(parts[3]))
+            text = self.tr("Remove split on {side}")
+            text = text.format(side=tunnel.sides[int(parts[1])].name)
         elif parts[:2] == ["roof", "seam"]:
-            tunnel = change.remove_seam(session.tunnel, int(parts[2]))
-            session.apply_tunnel(tunnel, self.tr("Remove cross seam"))
+            changed = change.remove_seam(tunnel, int(parts[2]))
+            text = self.tr("Remove cross seam")
         else:
-            raise ValueError("Pick a split or a cross seam first")
-        session.pick("")
+            raise ValueError(self.tr("Pick a split or a cross seam first."))
+        self._session.pick("")
+        self._session.apply_tunnel(changed, text)
 
     def turn_crank(self) -> None:
         """Move the crank of the picked curtain to its other end."""
-        session, parts = self.session, self.session.mark.split("/")
-        if len(parts) < 4 or parts[2] != "panel":
-            raise ValueError("Pick a curtain first")
-        side, panel = int(parts[1]), int(parts[3])
-        now = session.tunnel.sides[side].panels[panel].crank_end
-        tunnel = change.set_crank_end(
-            session.tunnel, side, panel, "back" if now == "front" else "front"
-        )
-        session.apply_tunnel(tunnel, self.tr("Move crank"))
+        parts = self._session.mark.split("/")
+        if parts[2:3] != ["panel"]:
+            raise ValueError(self.tr("Pick a curtain first."))
+        side, index = int(parts[1]), int(parts[3])
+        tunnel = self._session.tunnel
+        panel = tunnel.sides[side].panels[index]
+        end: EndName = "back" if panel.crank_end == "front" else "front"
+        changed = change.set_crank_end(tunnel, side, index, end)
+        words = self.tr("Move crank of curtain {number} on {side}")
+        text = words.format(number=index + 1, side=tunnel.sides[side].name)
+        self._session.apply_tunnel(changed, text)
 
-    def cover(self, covering: str) -> None:
+    def cover(self, covering: Covering) -> None:
         """Choose one sheet, or roof and sides apart."""
-        tunnel = change.with_tunnel_value(self.session.tunnel, ("skin", "covering"), covering)
-        self.session.apply_tunnel(tunnel, self.tr("Choose covering"))
+        path = ("skin", "covering")
+        tunnel = change.with_tunnel_value(self._session.tunnel, path, covering)
+        text = self.tr("Cover with one sheet")
+        if covering == "roof_and_sides":
+            text = self.tr("Cover roof and sides apart")
+        self._session.apply_tunnel(tunnel, text)
 
     def list_bows(self) -> None:
-        """Write the even bows out as a list that can be edited one by one."""
-        tunnel = change.with_listed_bows(self.session.tunnel)
-        self.session.apply_tunnel(tunnel, self.tr("List bows"))
+        """Write even bows out as a list of positions, or space listed ones evenly again."""
+        tunnel = self._session.tunnel
+        if isinstance(tunnel.frame.bows, EvenBows):
+            text = self.tr("List bows one by one")
+            self._session.apply_tunnel(change.with_listed_bows(tunnel), text)
+        else:
+            text = self.tr("Space bows evenly")
+            self._session.apply_tunnel(change.with_even_bows(tunnel), text)
 
-    def set_units(self, units: str) -> None:
+    def set_units(self, units: Units) -> None:
         """Show feet and inches, or metres; no stored number changes."""
-        farm = self.session.farm
-        self.session.apply(farm.but(units=units), self.tr("Change units"))
-
-    def open_sample(self, path: Path) -> None:
-        """Show a sample farm as one that has no file of its own."""
-        if self.filing.may_leave():
-            farm, _ = open_farm(path)
-            self.filing.show_farm(farm, None, None)
+        text = self.tr("Show metres") if units == "metric" else self.tr("Show feet and inches")
+        self._session.apply(self._session.farm.but(units=units), text)

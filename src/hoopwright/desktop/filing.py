@@ -1,90 +1,134 @@
-"""Farm files from the window: open, save, recent ones, unsaved changes, recovery, export."""
+"""Farm files from the window: begin, open, save, recent ones, unsaved changes, the workbook.
+
+Nothing is lost on the way: what cannot be opened leaves the farm that is shown, and what cannot be
+saved leaves the file that was there.
+"""
 
 import datetime
-import uuid
-from collections.abc import Callable
+import re
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
-from PySide6.QtCore import QObject, QSettings, QStandardPaths, QTimer
-from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
+from PySide6.QtCore import QObject, QSettings, QStandardPaths, Qt, QUrl
+from PySide6.QtGui import QDesktopServices, QGuiApplication
 
 from hoopwright import __version__
+from hoopwright.desktop.questions import Questions
+from hoopwright.desktop.safekeeping import Safekeeping
 from hoopwright.desktop.session import Session
 from hoopwright.farm import Farm
 from hoopwright.files.fault import ChangedOnDisk, FileFault
-from hoopwright.files.lock import Claim, claim
-from hoopwright.files.recovery import RecoveryCopy, copy_path, drop_copy, find_copies, keep_copy
-from hoopwright.files.storage import open_farm, save_farm, write_whole
+from hoopwright.files.lock import Claim, claim, take_over
+from hoopwright.files.recovery import RecoveryCopy, drop_copy
+from hoopwright.files.siblings import true_path
+from hoopwright.files.storage import open_farm, sample_farms, save_farm, write_whole
 
-RECENT = "recent_files"
+RECENT = "recent_farms"
 RECENT_COUNT = 8
-COPY_AFTER_MS = 2000
-FARM_FILTER = "Farm files (*.json)"
-WORKBOOK_FILTER = "Workbooks (*.xlsx)"
-Buttons = QMessageBox.StandardButton
+FARM_KINDS = "Farm files (*.json)"
+WORKBOOK_KINDS = "Workbooks (*.xlsx)"
+
+_NOT_IN_NAMES = re.compile(r"[^\w-]+")
 
 
 class Filing(QObject):
-    """What the File menu does. The questions it asks are attributes, so that a test can answer."""
+    """What the File menu does with the farm of a session."""
 
-    def __init__(self, session: Session, window: QWidget) -> None:
-        """Keep the farm of a session on the disk."""
-        super().__init__(window)
-        self._session, self._window = session, window
+    def __init__(
+        self, session: Session, questions: Questions, parent: QObject | None = None
+    ) -> None:
+        """Keep the farm of a session on the disk; a session with a path has it claimed here."""
+        super().__init__(parent)
+        self._session = session
+        self.questions = questions
+        self.safekeeping = Safekeeping(session, self)
         self._claim: Claim | None = None
-        self._untitled = uuid.uuid4().hex
-        self._copy: Path | None = None
-        self._later = QTimer(self)
-        self._later.setSingleShot(True)
-        self._later.setInterval(COPY_AFTER_MS)
-        self._later.timeout.connect(self.keep_recovery)
-        session.farm_changed.connect(self.on_farm_changed)
-        self.ask_open: Callable[[], str] = self._ask_open
-        self.ask_save: Callable[[str, str, str], str] = self._ask_save
-        self.ask_unsaved: Callable[[], Buttons] = self._ask_unsaved
-        self.ask_changed: Callable[[str], Buttons] = self._ask_changed
 
-    def folder(self) -> Path:
-        """Return the folder of the recovery copies."""
-        place = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.AppDataLocation)
-        return Path(place) / "recovery"
+    def begin(self, farm: Farm) -> None:
+        """Show a new farm, which has yet to be saved."""
+        self._show(farm, None, None, None)
+        self._session.stack.resetClean()
 
-    def recent(self) -> list[Path]:
-        """Return the files opened or saved last, newest first."""
-        kept = QSettings().value(RECENT, [])
-        names = [kept] if isinstance(kept, str) else kept if isinstance(kept, list) else []
-        return [Path(name) for name in names if Path(name).is_file()][:RECENT_COUNT]
-
-    def open(self) -> None:
-        """Ask for a file and open it."""
-        name = self.ask_open()
-        if name:
-            self.open_path(Path(name))
+    def open(self) -> bool:
+        """Ask for a file and open it; return whether it is shown."""
+        path = self.questions.farm_to_open(str(self._folder()))
+        return path is not None and self.open_path(path)
 
     def open_path(self, path: Path) -> bool:
-        """Open a farm file; return whether it is shown."""
+        """Open a farm file; return whether it is shown. A sample opens as a copy of its own."""
         if not self.may_leave():
             return False
+        if path in sample_farms():
+            return self.open_sample(path)
         try:
             farm, digest = open_farm(path)
+            ours = self._holds(path)
+            claimed = self._claim if ours else claim(path)
         except FileFault as fault:
-            self.tell(str(fault))
-            return False
-        claimed = self._take(path)
-        if claimed is None:
-            self.show_farm(farm, None, None)
-            return True
-        self._let_go()
-        self._claim = claimed
-        self._session.load(farm, path, digest)
-        self._remember(path)
+            return self._open_held(path, fault)
+        self._claimed(farm, path, digest, claimed)
         return True
 
-    def show_farm(self, farm: Farm, path: Path | None, digest: str | None) -> None:
-        """Show a farm that has no file of its own yet."""
-        self._let_go()
-        self._untitled = uuid.uuid4().hex
+    def open_sample(self, path: Path) -> bool:
+        """Show a sample as a farm without a file, so that Save asks for a name."""
+        try:
+            farm, _digest = open_farm(path)
+        except FileFault as fault:
+            self._tell(fault)
+            return False
+        self._show(farm, None, None, None)
+        return True
+
+    def _holds(self, path: Path) -> bool:
+        """Return whether a file is the one that is open here."""
+        here = self._session.path
+        return here is not None and true_path(here) == true_path(path)
+
+    def _open_held(self, path: Path, fault: FileFault) -> bool:
+        """Open a file that is held elsewhere as the user says; tell every other fault."""
+        try:
+            farm, digest = open_farm(path)
+        except FileFault as unreadable:
+            self._tell(unreadable)
+            return False
+        answer = self.questions.held(str(fault))
+        if answer == "copy":
+            self._show(farm, None, None, None)
+            self._session.stack.resetClean()
+            self._session.noticed.emit("caution", self.tr("This is a copy; save it by a name."))
+        elif answer == "take over":
+            try:
+                self._claimed(farm, path, digest, take_over(path))
+            except FileFault as refused:
+                self._tell(refused)
+                return False
+        return answer != "cancel"
+
+    def _claimed(self, farm: Farm, path: Path, digest: str, claimed: Claim | None) -> None:
+        self._show(farm, path, digest, claimed)
+        self._remember(path)
+        if claimed is not None and claimed.lock is None:
+            text = self.tr("This folder cannot be written. Save changes under another name.")
+            self._session.noticed.emit("caution", text)
+
+    def _show(
+        self,
+        farm: Farm,
+        path: Path | None,
+        digest: str | None,
+        claimed: Claim | None,
+        found: RecoveryCopy | None = None,
+    ) -> None:
+        self.safekeeping.begin(found)
+        self._hold(claimed)
         self._session.load(farm, path, digest)
+
+    def _hold(self, claimed: Claim | None) -> None:
+        """Hold another claim, or none, and give back the one before."""
+        if self._claim is not None and self._claim is not claimed:
+            self._claim.release()
+        self._claim = claimed
 
     def save(self) -> bool:
         """Save under the name it has, or ask for one; return whether it is saved."""
@@ -93,161 +137,165 @@ class Filing(QObject):
 
     def save_as(self) -> bool:
         """Ask for a name and save; return whether it is saved."""
-        name = self.ask_save("Save farm", self._suggested(".json"), FARM_FILTER)
-        if not name:
+        title = self.tr("Save farm as")
+        path = self.questions.name_to_save(title, self._suggested(".json"), FARM_KINDS)
+        if path is None:
             return False
-        path = Path(name) if Path(name).suffix else Path(name + ".json")
-        if path == self._session.path:
+        if self._holds(path):
             return self._write(path, self._session.digest)
-        claimed = self._take(path)
-        if claimed is None:
+        try:
+            claimed = claim(path)
+        except FileFault as fault:
+            self._tell(fault)
             return False
         if not self._write(path, None):
             claimed.release()
             return False
-        if self._claim is not None:
-            self._claim.release()
-        self._claim = claimed
+        self._hold(claimed)
         return True
-
-    def export(self) -> None:
-        """Ask for a name and write the takeoff workbook."""
-        name = self.ask_save("Export workbook", self._suggested(".xlsx"), WORKBOOK_FILTER)
-        if not name:
-            return
-        path = Path(name) if Path(name).suffix else Path(name + ".xlsx")
-        from hoopwright.papers.workbook import workbook_bytes
-
-        session = self._session
-        try:
-            today = datetime.date.today()
-            write_whole(path, workbook_bytes(session.farm, session.plan, __version__, today))
-        except (FileFault, ValueError) as fault:
-            self.tell(str(fault))
-            return
-        session.noticed.emit("note", f"The workbook is in {path}")
-
-    def may_leave(self) -> bool:
-        """Return whether the farm as shown may go: saved, or given up by the user."""
-        if self._session.stack.isClean():
-            return True
-        answer = self.ask_unsaved()
-        if answer == Buttons.Save:
-            return self.save()
-        if answer == Buttons.Discard:
-            self._drop_copy()
-            return True
-        return False
-
-    def close(self) -> None:
-        """Give back the claim and the recovery copy of a farm that needs none any more."""
-        self._let_go()
-
-    def on_farm_changed(self, _before: object, _after: object) -> None:
-        """Keep a recovery copy soon after the hand rests."""
-        self._later.start()
-
-    def keep_recovery(self) -> None:
-        """Write the recovery copy of unsaved work."""
-        session = self._session
-        if session.stack.isClean() or session.dragging:
-            return
-        try:
-            self._copy = keep_copy(
-                self.folder(), session.path, session.digest, session.farm, self._untitled
-            )
-        except FileFault as fault:
-            session.noticed.emit("caution", f"No recovery copy could be kept. {fault}")
-
-    def offered(self) -> tuple[RecoveryCopy, ...]:
-        """Return unsaved work of a program that ended without saving."""
-        try:
-            return find_copies(self.folder())
-        except FileFault:
-            return ()
-
-    def recover(self, found: RecoveryCopy) -> None:
-        """Show recovered work as a farm that has yet to be saved; its copy stays until then."""
-        self.show_farm(found.farm, None, None)
-        self._untitled = found.untitled or self._untitled
-        self._copy = found.path
-        self._session.stack.resetClean()
-
-    def tell(self, text: str) -> None:
-        """Tell what went wrong and how to mend it."""
-        self._session.noticed.emit("fault", text)
 
     def _write(self, path: Path, digest: str | None) -> bool:
         try:
             saved = save_farm(path, self._session.farm, digest)
         except ChangedOnDisk as fault:
-            answer = self.ask_changed(str(fault))
-            if answer == Buttons.Save:
-                return self.save_as()
-            return answer == Buttons.Yes and self._write(path, None)
+            return self._settle(path, fault)
         except FileFault as fault:
-            self.tell(str(fault))
+            self._tell(fault)
             return False
-        self._drop_copy()
+        self.safekeeping.drop()
         self._session.saved(path, saved)
         self._remember(path)
-        self._session.noticed.emit("note", f"Saved in {path}")
+        self._session.noticed.emit("note", self.tr("Saved: {path}").format(path=path))
         return True
 
-    def _take(self, path: Path) -> Claim | None:
-        """Return the claim to a file, or None, with the reason told, when another has it."""
-        if self._claim is not None and self._session.path == path:
-            return self._claim
-        try:
-            return claim(path)
-        except FileFault as fault:
-            self.tell(str(fault))
-            return None
+    def _settle(self, path: Path, fault: ChangedOnDisk) -> bool:
+        """Do as the user says about a file that somebody else changed; return whether saved."""
+        answer = self.questions.changed(str(fault))
+        if answer == "elsewhere":
+            return self.save_as()
+        if answer == "overwrite":
+            return self._write(path, None)
+        if answer == "reload":
+            self._reload(path)
+        return False
 
-    def _let_go(self) -> None:
-        self._later.stop()
-        self._drop_copy()
-        if self._claim is not None:
-            self._claim.release()
-            self._claim = None
-
-    def _drop_copy(self) -> None:
-        place = self._copy or copy_path(self.folder(), self._session.path, self._untitled)
-        self._copy = None
+    def _reload(self, path: Path) -> None:
         try:
-            drop_copy(place)
+            farm, digest = open_farm(path)
         except FileFault as fault:
-            self._session.noticed.emit("caution", str(fault))
+            self._tell(fault)
+            return
+        self._show(farm, path, digest, self._claim)
+
+    def export(self) -> bool:
+        """Ask for a name and write the takeoff workbook; return whether it is written."""
+        title = self.tr("Export workbook")
+        path = self.questions.name_to_save(title, self._suggested(".xlsx"), WORKBOOK_KINDS)
+        if path is None:
+            return False
+        try:
+            with _busy():
+                self._write_workbook(path)
+        except (FileFault, ValueError) as fault:
+            self._tell(fault)
+            return False
+        self._session.noticed.emit("note", self.tr("Workbook: {path}").format(path=path))
+        if self.questions.wants_folder(path):
+            QDesktopServices.openUrl(QUrl.fromLocalFile(str(path.parent)))
+        return True
+
+    def _write_workbook(self, path: Path) -> None:
+        # The library that writes workbooks loads slowly; the window must not wait for it to start.
+        from hoopwright.papers.workbook import workbook_bytes
+
+        session = self._session
+        data = workbook_bytes(session.farm, session.plan, __version__, datetime.date.today())
+        write_whole(path, data)
+
+    def may_leave(self) -> bool:
+        """Return whether the farm that is shown may go: saved, or given up by the user."""
+        self._session.cancel()
+        if self._session.stack.isClean():
+            return True
+        answer = self.questions.unsaved(self._session.farm.name)
+        if answer == "save":
+            return self.save()
+        return answer == "discard"
+
+    def close(self) -> None:
+        """Give back the claim and remove the recovery copy: nothing unsaved is left."""
+        self.safekeeping.drop()
+        self._hold(None)
+
+    def offer_recovery(self) -> None:
+        """Ask about unsaved work found again, newest first, until one is opened."""
+        for found in self.safekeeping.found():
+            answer = self.questions.found(found)
+            if answer == "discard":
+                self._discard(found)
+            elif answer == "open" and self.may_leave():
+                self._recover(found)
+                return
+
+    def _discard(self, found: RecoveryCopy) -> None:
+        try:
+            drop_copy(found.path)
+        except FileFault as fault:
+            self._tell(fault)
+
+    def _recover(self, found: RecoveryCopy) -> None:
+        """Show work found again: in its file when that is still the same, else without a name."""
+        path, digest = (
+            (found.farm_path, found.base_digest) if found.standing == "same" else (None,) * 2
+        )
+        claimed = None
+        if path is not None:
+            try:
+                claimed = self._claim if self._holds(path) else claim(path)
+            except FileFault as fault:
+                self._tell(fault)
+                path = digest = None
+        self._show(found.farm, path, digest, claimed, found)
+        self._session.stack.resetClean()
+
+    def recent(self) -> list[Path]:
+        """Return the files opened or saved last that are still there, newest first."""
+        return [path for path in self._remembered() if path.is_file()]
+
+    def _remembered(self) -> list[Path]:
+        kept = QSettings().value(RECENT)
+        names = kept if isinstance(kept, list) else [kept] if kept else []
+        return [Path(str(name)) for name in names]
 
     def _remember(self, path: Path) -> None:
-        names = [str(path), *(str(p) for p in self.recent() if p != path)]
+        path = path.absolute()
+        names = [str(path), *(str(other) for other in self._remembered() if other != path)]
         QSettings().setValue(RECENT, names[:RECENT_COUNT])
 
-    def _suggested(self, ending: str) -> str:
+    def _folder(self) -> Path:
+        """Return where the user keeps farms: beside the one that is open, or the last one."""
+        path = self._session.path or next(iter(self.recent()), None)
+        if path is not None:
+            return path.parent
+        documents = QStandardPaths.StandardLocation.DocumentsLocation
+        return Path(QStandardPaths.writableLocation(documents))
+
+    def _suggested(self, ending: str) -> Path:
         path = self._session.path
         if path is not None:
-            return str(path.with_suffix(ending))
-        plain = "".join(c if c.isalnum() else "-" for c in self._session.farm.name.lower())
-        return plain.strip("-") + ending
+            return path.with_suffix(ending)
+        plain = _NOT_IN_NAMES.sub("-", self._session.farm.name.lower()).strip("-")
+        return self._folder() / f"{plain or 'farm'}{ending}"
 
-    def _ask_open(self) -> str:
-        return QFileDialog.getOpenFileName(self._window, "Open farm", "", FARM_FILTER)[0]
+    def _tell(self, fault: FileFault | ValueError) -> None:
+        self._session.noticed.emit("fault", str(fault))
 
-    def _ask_save(self, title: str, suggested: str, kinds: str) -> str:
-        return QFileDialog.getSaveFileName(self._window, title, suggested, kinds)[0]
 
-    def _ask_unsaved(self) -> Buttons:
-        return QMessageBox.question(
-            self._window,
-            "Unsaved changes",
-            f"{self._session.farm.name} has changes that are not saved.",
-            Buttons.Save | Buttons.Discard | Buttons.Cancel,
-            Buttons.Save,
-        )
-
-    def _ask_changed(self, text: str) -> Buttons:
-        box = QMessageBox(QMessageBox.Icon.Warning, "Changed on disk", text, parent=self._window)
-        box.setStandardButtons(Buttons.Save | Buttons.Yes | Buttons.Cancel)
-        box.button(Buttons.Save).setText("Save under another name…")
-        box.button(Buttons.Yes).setText("Save over it")
-        return Buttons(box.exec())
+@contextmanager
+def _busy() -> Iterator[None]:
+    """Show the pointer of a program at work."""
+    QGuiApplication.setOverrideCursor(Qt.CursorShape.WaitCursor)
+    try:
+        yield
+    finally:
+        QGuiApplication.restoreOverrideCursor()

@@ -1,54 +1,116 @@
-"""What the Help menu shows: keys, cautions, what the program is."""
+"""What the Help menu shows: keys, cautions, and how the figures are got."""
 
-from PySide6.QtCore import QCoreApplication
-from PySide6.QtWidgets import QMessageBox, QWidget
+from html import escape
+
+from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
 
 from hoopwright import __version__
 from hoopwright.papers.cautions import CAUTIONS
 
+SIZE_PX = (760, 480)
 CAUTION = (
     "Figures are estimates for planning. Local codes, makers' instructions and licensed practice "
     "come first."
 )
 KEYS = (
-    ("Tab, Shift+Tab on the drawing", "next or previous handle"),
-    ("Left, Right", "move the picked split or seam by one bow; with Shift by five"),
-    ("Ctrl or Alt with an arrow", "a fine step"),
-    ("Up, Down", "raise or lower the picked hip seam"),
-    ("a digit or Enter", "type the position of what is picked"),
-    ("C", "crank of the picked curtain to its other end"),
-    ("Escape", "let go of a drag without a change"),
-    ("Home, +, -, Z", "show all, larger, smaller, to what is picked"),
-    ("F6", "go to the next area of the window"),
+    (
+        "In the window",
+        (
+            ("F6, Shift+F6", "to the next area: drawing, tables, details, tunnels; or back"),
+            ("Ctrl+Z, Ctrl+Shift+Z", "undo, redo"),
+            ("F9", "larger tables, and back"),
+            ("Ctrl+0, Ctrl+9", "show the whole tunnel, or what is picked"),
+            ("Ctrl+1, Ctrl+2, Ctrl+3", "split the first side, the second side, add a cross seam"),
+            ("Delete", "remove the picked split or cross seam"),
+        ),
+    ),
+    (
+        "On the drawing",
+        (
+            ("Tab, Shift+Tab", "to the next or the last split, cross seam or hip seam"),
+            ("Left, Right", "move it by one bow; with Shift by five; with Ctrl or Alt finely"),
+            ("Up, Down", "raise or lower a picked hip seam"),
+            ("a figure, or Enter", "type its position"),
+            ("C", "crank of the picked curtain to its other end"),
+            ("Escape", "let go of a drag and put everything back; pick nothing"),
+            ("+, −, Home, Z", "larger, smaller, the whole tunnel, what is picked"),
+            ("Mouse", "click picks; drag moves; wheel zooms; middle button moves the drawing"),
+            ("Alt or Shift while dragging", "place freely between the bows"),
+            ("Ctrl while dragging a hip seam", "move it on one side alone"),
+        ),
+    ),
+    (
+        "In a field",
+        (
+            ("30'   5' 6 1/2\"   9.14 m   914 cm", "lengths as people write them"),
+            ("Enter, Escape", "take what is typed, or put back what was there"),
+        ),
+    ),
+)
+ABOUT = (
+    "It lays out and costs the complete film skin of a high tunnel with roll-up sides.",
+    "Every figure is worked out from what was entered. Pick a piece, a curtain or a seam on the "
+    "drawing, or a row of a table: the details at the right show the figure, the rule, what went "
+    "into it and where the rule comes from. The workbook carries the same workings.",
+    "A source is a published standard or handbook, the geometry worked out here, common practice "
+    "that no one has published, or your own entry, and each figure says which.",
+    "The prices that come with the program, like the sample farms, are invented. Enter your own "
+    "before you trust a total.",
 )
 
 
-def show_keys(parent: QWidget) -> None:
-    """Show the keys."""
-    rows = "".join(f"<tr><td><b>{key}</b>&nbsp;</td><td>{act}</td></tr>" for key, act in KEYS)
-    QMessageBox.information(parent, _said("Keys"), f"<table>{rows}</table>")
+def keys_page() -> str:
+    """Return the keys as a page."""
+    parts = []
+    for title, keys in KEYS:
+        rows = "".join(
+            f"<tr><td style='padding-right:14px'><b>{escape(key)}</b></td>"
+            f"<td>{escape(_said(act))}</td></tr>"
+            for key, act in keys
+        )
+        parts.append(f"<h3>{escape(_said(title))}</h3><table cellpadding='2'>{rows}</table>")
+    return "".join(parts)
 
 
-def show_cautions(parent: QWidget) -> None:
-    """Show the cautions of the trade."""
-    rows = "".join(f"<p><b>{c.title}.</b> {c.text}</p>" for c in CAUTIONS)
-    box = QMessageBox(parent)
-    box.setWindowTitle(_said("Cautions"))
-    box.setText(CAUTION)
-    box.setInformativeText(rows)
-    box.setStyleSheet("QLabel { min-width: 820px; }")
-    box.exec()
-    box.deleteLater()
+def cautions_page() -> str:
+    """Return every caution of the trade as a page."""
+    parts = [f"<p><b>{escape(_said(CAUTION))}</b></p>"]
+    parts += [f"<p><b>{escape(c.title)}.</b> {escape(c.text)}</p>" for c in CAUTIONS]
+    return "".join(parts)
 
 
-def show_about(parent: QWidget) -> None:
-    """Show name, version and what the figures are."""
-    QMessageBox.about(
-        parent,
-        _said("About"),
-        f"Hoopwright {__version__}. It lays out and costs the skin of a high tunnel. {CAUTION} "
-        "Pick anything, or hover over a figure, to see how it was got.",
-    )
+def about_page() -> str:
+    """Return what the program is and how its figures are got, as a page."""
+    parts = [f"<h3>Hoopwright {escape(__version__)}</h3>"]
+    parts += [f"<p>{escape(_said(text))}</p>" for text in (*ABOUT, CAUTION)]
+    return "".join(parts)
+
+
+class Page(QDialog):
+    """A page of help that stands beside the window and can stay open."""
+
+    def __init__(self, title: str, page: str, parent: QWidget | None = None) -> None:
+        """Show a page."""
+        super().__init__(parent)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.setWindowTitle(title)
+        self.browser = QTextBrowser()
+        self.browser.setHtml(page)
+        self.browser.setAccessibleName(title)
+        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
+        buttons.rejected.connect(self.close)
+        column = QVBoxLayout(self)
+        column.addWidget(self.browser)
+        column.addWidget(buttons)
+        self.resize(*SIZE_PX)
+
+
+def show_page(title: str, page: str, parent: QWidget) -> Page:
+    """Open a page of help in front of the window; return it."""
+    opened = Page(title, page, parent)
+    opened.show()
+    return opened
 
 
 def _said(text: str) -> str:

@@ -1,374 +1,371 @@
-"""The window: headline above, drawing and tables in the middle, details at the right."""
+"""The window: headline above, drawing and tables in the middle, details at the right.
+
+The shell is built and painted without the plot library; the drawing takes its place right after.
+"""
 
 from collections.abc import Callable
 from functools import partial
+from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QByteArray, QSettings, Qt, QTimer
-from PySide6.QtGui import QAction, QCloseEvent, QGuiApplication, QKeySequence, QShowEvent
+from PySide6.QtCore import QByteArray, QEvent, QSettings, Qt, QTimer, Signal
+from PySide6.QtGui import QCloseEvent, QGuiApplication, QPaintEvent, QScreen
 from PySide6.QtWidgets import (
     QApplication,
     QLabel,
     QMainWindow,
-    QMenu,
-    QMessageBox,
     QSplitter,
-    QTabWidget,
-    QToolBar,
     QVBoxLayout,
     QWidget,
 )
 
+from hoopwright.desktop import help_pages
+from hoopwright.desktop.actions import Actions
 from hoopwright.desktop.acts import Acts
 from hoopwright.desktop.details import Details
+from hoopwright.desktop.field import refusal_words
 from hoopwright.desktop.filing import Filing
 from hoopwright.desktop.headline import Headline
-from hoopwright.desktop.help_pages import CAUTION, show_about, show_cautions, show_keys
-from hoopwright.desktop.palette import app_palette
+from hoopwright.desktop.look import Look, saved_look, wear_look
+from hoopwright.desktop.notice_bar import NoticeBar
+from hoopwright.desktop.palette import is_dark
+from hoopwright.desktop.questions import Questions
 from hoopwright.desktop.session import Session
+from hoopwright.desktop.table_checks import ChecksTab
 from hoopwright.desktop.tables import Tables
 from hoopwright.desktop.tunnel_list import TunnelList
-from hoopwright.files.fault import FileFault
+from hoopwright.farm import Farm
 from hoopwright.files.storage import sample_farms
 
 if TYPE_CHECKING:
     from hoopwright.desktop.canvas import Canvas
 
-DARK = "dark"
 GEOMETRY = "window_geometry"
+SPLITS = {"middle": "window_middle", "across": "window_across"}
 LEAST_SIZE = (960, 520)
-FIRST_SIZE = (1366, 720)
+FIRST_SIZE = (1366, 728)
 DETAILS_PX = 330
+DRAWING_SHARE = 0.66
+LARGE_TABLES_SHARE = 0.28
+
+
+class _Place(QLabel):
+    """Stands where the drawing will be.
+
+    Signals:
+        painted(): When it was painted for the first time.
+    """
+
+    painted = Signal()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint, and tell it once."""
+        super().paintEvent(event)
+        if not self.property("painted"):
+            self.setProperty("painted", True)
+            QTimer.singleShot(0, self.painted.emit)
 
 
 class MainWindow(QMainWindow):
-    """The window of one session."""
+    """The window of one session.
+
+    Attributes:
+        session: The farm that is open.
+        filing: What is done with its file.
+        acts: What is done to it.
+        actions_by_key: The menus' actions.
+        canvas: The drawing, or None until the shell was painted.
+    """
 
     def __init__(self, session: Session) -> None:
         """Build the shell; the drawing comes after the first paint."""
         super().__init__()
         self.session = session
         session.setParent(self)
-        self.filing = Filing(session, self)
+        self.filing = Filing(session, Questions(self), self)
         self.acts = Acts(session, self.filing, self)
         self.canvas: Canvas | None = None
         self.setMinimumSize(*LEAST_SIZE)
-        self.resize(*FIRST_SIZE)
         self.headline = Headline(session, self)
-        self.tunnels = TunnelList(session, self)
         self.tables = Tables(session, self)
         self.details = Details(session, self)
-        self._place = QLabel(self.tr("The drawing is being made…"), self)
-        self._place.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.notices = NoticeBar(self.tr(help_pages.CAUTION), self)
+        self.menu = Actions(self, self._menu_acts())
+        keys = ("add_tunnel", "copy_tunnel", "rename_tunnel", "remove_tunnel")
+        self.tunnels = TunnelList(session, [self.menu[key] for key in keys])
+        # In the window on every system: the list of tunnels stands at the end of the menu bar.
+        self.menuBar().setNativeMenuBar(False)
+        self.menuBar().setCornerWidget(self.tunnels)
         self._arrange()
-        self._notice = QLabel(CAUTION, self)
-        self._notice.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self.statusBar().addWidget(self._notice, 1)
-        self._fill_menus()
+        self._fill_samples()
+        self.menu.submenus["recent"].aboutToShow.connect(self.fill_recent)
         self._listen()
+        self.menu.set_dark(is_dark(self.palette()))
+        self.menu[saved_look()].setChecked(True)
+        self.refresh()
         self.show_title()
         self._restore()
 
     def _arrange(self) -> None:
-        self.middle = QSplitter(Qt.Orientation.Vertical, self)
+        self._place = _Place(self.tr("The drawing is being made…"))
+        self._place.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._place.painted.connect(self.make_canvas)
+        self.middle = QSplitter(Qt.Orientation.Vertical)
         self.middle.addWidget(self._place)
         self.middle.addWidget(self.tables)
-        self.middle.setStretchFactor(0, 3)
-        self.middle.setStretchFactor(1, 2)
-        self.middle.setSizes([380, 230])
-        self.middle.setChildrenCollapsible(False)
-        across = QSplitter(Qt.Orientation.Horizontal, self)
-        across.addWidget(self.middle)
-        across.addWidget(self.details)
-        across.setStretchFactor(0, 1)
-        across.setSizes([FIRST_SIZE[0] - DETAILS_PX, DETAILS_PX])
-        across.setChildrenCollapsible(False)
-        whole = QWidget(self)
+        self.across = QSplitter(Qt.Orientation.Horizontal)
+        self.across.addWidget(self.middle)
+        self.across.addWidget(self.details)
+        for splitter in (self.middle, self.across):
+            splitter.setStretchFactor(0, 1)
+            splitter.setStretchFactor(1, 0)
+            splitter.setChildrenCollapsible(False)
+        whole = QWidget()
         column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.headline)
-        column.addWidget(self.tunnels)
-        column.addWidget(across, 1)
+        column.addWidget(self.across, 1)
+        column.addWidget(self.notices)
         self.setCentralWidget(whole)
 
     def _listen(self) -> None:
         session = self.session
-        session.noticed.connect(self.show_notice)
+        session.noticed.connect(self.notices.show_notice)
         session.file_changed.connect(self.show_title)
-        session.farm_changed.connect(self.refresh_actions)
-        session.mark_picked.connect(self.refresh_actions)
-        session.tunnel_shown.connect(self.refresh_actions)
-        session.stack.undoTextChanged.connect(self.refresh_actions)
-        session.stack.redoTextChanged.connect(self.refresh_actions)
-        self.tunnels.new_wanted.connect(self.acts.add_tunnel)
+        session.farm_changed.connect(self.on_farm_changed)
+        session.mark_picked.connect(self.refresh)
+        session.tunnel_shown.connect(self.refresh)
+        session.stack.indexChanged.connect(self.refresh)
         self.tables.lit.connect(self.light)
         self.headline.checks_wanted.connect(self.show_checks)
 
-    def _fill_menus(self) -> None:
-        """Fill the menus from tables of text, keys and act."""
-        keys = QKeySequence.StandardKey
-        filing = self.filing
-        self._menu(
-            self.tr("&File"),
-            (
-                (self.tr("New farm…"), keys.New, self.acts.new_farm),
-                (self.tr("Open…"), keys.Open, filing.open),
-                (self.tr("Save"), keys.Save, filing.save),
-                (self.tr("Save as…"), keys.SaveAs, filing.save_as),
-                (self.tr("Export workbook…"), "Ctrl+E", filing.export),
-                (self.tr("Quit"), keys.Quit, self.close),
-            ),
-        )
-        self._add_file_lists()
-        self.undo_action, self.redo_action = self._menu(
-            self.tr("&Edit"),
-            (
-                (self.tr("Undo"), keys.Undo, self.session.stack.undo),
-                (self.tr("Redo"), keys.Redo, self.session.stack.redo),
-            ),
-        )
-        self._menu(self.tr("&Tunnel"), self._tunnel_acts())
-        self._menu(self.tr("&View"), self._view_acts())
-        self._menu(
-            self.tr("&Help"),
-            (
-                (self.tr("Keys"), keys.HelpContents, lambda: show_keys(self)),
-                (self.tr("Cautions"), None, lambda: show_cautions(self)),
-                (self.tr("About"), None, lambda: show_about(self)),
-            ),
-        )
-        self._fill_toolbar()
-        self.refresh_actions()
-
-    def _tunnel_acts(self) -> tuple[tuple[str, object, Callable[[], object]], ...]:
-        return (
-            (self.tr("Add tunnel…"), None, self.acts.add_tunnel),
-            (self.tr("Copy tunnel"), None, self.tunnels.copy),
-            (self.tr("Rename tunnel…"), "F2", self.tunnels.rename),
-            (self.tr("Remove tunnel"), None, self.tunnels.remove),
-            (self.tr("Split the first side"), "Ctrl+1", lambda: self.acts.split_side(0)),
-            (self.tr("Split the second side"), "Ctrl+2", lambda: self.acts.split_side(1)),
-            (self.tr("Add cross seam"), "Ctrl+3", self.acts.add_seam),
-            (self.tr("Remove what is picked"), "Delete", self.acts.remove_picked),
-            (self.tr("Crank to the other end"), None, self.acts.turn_crank),
-            (self.tr("One sheet"), None, lambda: self.acts.cover("one_sheet")),
-            (self.tr("Roof and sides apart"), None, lambda: self.acts.cover("roof_and_sides")),
-            (self.tr("List the bows one by one"), None, self.acts.list_bows),
-        )
-
-    def _view_acts(self) -> tuple[tuple[str, object, Callable[[], object]], ...]:
-        return (
-            (self.tr("Show all"), "Ctrl+0", lambda: self.on_canvas("fit_all")),
-            (self.tr("To what is picked"), None, lambda: self.on_canvas("zoom_picked")),
-            (self.tr("Larger"), keys_of("ZoomIn"), lambda: self.on_canvas("zoom_in")),
-            (self.tr("Smaller"), keys_of("ZoomOut"), lambda: self.on_canvas("zoom_out")),
-            (self.tr("Feet and inches"), None, lambda: self.acts.set_units("imperial")),
-            (self.tr("Metres"), None, lambda: self.acts.set_units("metric")),
-            (self.tr("Light"), None, lambda: self.set_dark(False)),
-            (self.tr("Dark"), None, lambda: self.set_dark(True)),
-            (self.tr("Larger tables or back"), "F9", self.enlarge_tables),
-            (self.tr("Next area"), "F6", self.next_area),
-        )
-
-    def _menu(
-        self, title: str, acts: tuple[tuple[str, object, Callable[[], object]], ...]
-    ) -> list[QAction]:
-        menu = self.menuBar().addMenu(title)
-        made = []
-        for text, keys, act in acts:
-            action = QAction(text, self)
-            if keys is not None:
-                action.setShortcut(QKeySequence(keys))  # type: ignore[call-overload]  # both kinds
-            action.triggered.connect(lambda _checked=False, act=act: self.act(act))
-            menu.addAction(action)
-            made.append(action)
-        return made
-
-    def _add_file_lists(self) -> None:
-        file_menu = self.menuBar().actions()[0].menu()
-        assert isinstance(file_menu, QMenu)
-        before = file_menu.actions()[2]
-        samples = QMenu(self.tr("Open sample"), file_menu)
-        for path in sample_farms():
-            name = path.stem.replace("-", " ")
-            samples.addAction(name, partial(self.acts.open_sample, path))
-        self._recent = QMenu(self.tr("Open recent"), file_menu)
-        self._recent.aboutToShow.connect(self.fill_recent)
-        file_menu.insertMenu(before, samples)
-        file_menu.insertMenu(before, self._recent)
-
-    def _fill_toolbar(self) -> None:
-        bar = QToolBar(self.tr("Tools"), self)
-        bar.setObjectName("tools")
-        bar.setMovable(False)
-        wanted = {
-            self.tr("Open…"): self.tr("Open"),
-            self.tr("Save"): "",
-            self.tr("Export workbook…"): self.tr("Export workbook"),
-            self.tr("Split the first side"): "",
-            self.tr("Split the second side"): "",
-            self.tr("Add cross seam"): "",
-            self.tr("Remove what is picked"): self.tr("Remove picked"),
-            self.tr("One sheet"): "",
-            self.tr("Roof and sides apart"): "",
-            self.tr("Show all"): "",
+    def _menu_acts(self) -> dict[str, Callable[[], object]]:
+        """Return what each entry of the menus does."""
+        filing, acts = self.filing, self.acts
+        changing: dict[str, Callable[[], object]] = {
+            "new_farm": acts.new_farm,
+            "add_tunnel": acts.add_tunnel,
+            "copy_tunnel": acts.copy_tunnel,
+            "rename_tunnel": acts.rename_tunnel,
+            "remove_tunnel": acts.remove_tunnel,
+            "split_first": partial(acts.add_split, 0),
+            "split_second": partial(acts.add_split, 1),
+            "add_seam": acts.add_seam,
+            "remove_picked": acts.remove_picked,
+            "turn_crank": acts.turn_crank,
+            "one_sheet": partial(acts.cover, "one_sheet"),
+            "apart": partial(acts.cover, "roof_and_sides"),
+            "list_bows": acts.list_bows,
+            "imperial": partial(acts.set_units, "imperial"),
+            "metric": partial(acts.set_units, "metric"),
         }
-        bar.addAction(self.undo_action)
-        bar.addAction(self.redo_action)
-        for action in self.findChildren(QAction):
-            if action.text() in wanted:
-                action.setIconText(wanted[action.text()] or action.text())
-                bar.addAction(action)
-        self.addToolBar(bar)
+        return {
+            **{key: partial(self.run, act) for key, act in changing.items()},
+            "open": filing.open,
+            "save": filing.save,
+            "save_as": filing.save_as,
+            "export": filing.export,
+            "quit": self.close,
+            "undo": self.undo,
+            "redo": self.redo,
+            "copy_table": self.copy_table,
+            **self._view_acts(),
+        }
 
-    def act(self, act: Callable[[], object]) -> None:
-        """Run an act of the menu; what cannot be done is told in words."""
+    def _view_acts(self) -> dict[str, Callable[[], object]]:
+        looks: tuple[Look, ...] = ("light", "dark", "system")
+        views = ("zoom_in", "zoom_out", "zoom_picked")
+        return {
+            "zoom_all": partial(self.on_canvas, "fit_all"),
+            **{key: partial(self.on_canvas, key) for key in views},
+            **{look: partial(self.wear, look) for look in looks},
+            "large_tables": self.enlarge_tables,
+            "next_area": partial(self.go_to_area, 1),
+            "last_area": partial(self.go_to_area, -1),
+            "keys": partial(self._help, self.tr("Keys"), help_pages.keys_page),
+            "cautions": partial(self._help, self.tr("Cautions"), help_pages.cautions_page),
+            "about": partial(self._help, self.tr("About Hoopwright"), help_pages.about_page),
+        }
+
+    def _help(self, title: str, page: Callable[[], str]) -> None:
+        help_pages.show_page(title, page(), self)
+
+    def run(self, act: Callable[[], object]) -> None:
+        """Do an act of the menu; what cannot be done is told in words."""
+        self.session.cancel()
         try:
             act()
-        except (ValueError, FileFault) as fault:
-            self.show_notice("fault", str(fault))
+        except ValueError as refusal:
+            self.session.noticed.emit("fault", refusal_words(refusal))
+            self.refresh()
 
-    def refresh_actions(self, *_told: object) -> None:
-        """Name the steps that can be undone, and allow none while a hand drags."""
-        stack, free = self.session.stack, not self.session.dragging
-        self.undo_action.setEnabled(free and stack.canUndo())
-        self.redo_action.setEnabled(free and stack.canRedo())
-        for action, name, text in (
-            (self.undo_action, self.tr("Undo"), stack.undoText()),
-            (self.redo_action, self.tr("Redo"), stack.redoText()),
-        ):
-            action.setText(f"{name}: {text}" if text else name)
-            action.setIconText(name)
+    def undo(self) -> None:
+        """Undo the last step, unless a hand drags."""
+        if not self.session.dragging:
+            self.session.stack.undo()
+
+    def redo(self) -> None:
+        """Do the step again that was undone, unless a hand drags."""
+        if not self.session.dragging:
+            self.session.stack.redo()
+
+    def refresh(self, *_told: object) -> None:
+        """Say in the menus what is possible now."""
+        self.menu.refresh(self.session)
+
+    def on_farm_changed(self, before: Farm, after: Farm) -> None:
+        """Follow an edit."""
+        self.refresh()
+        if before.name != after.name:
+            self.show_title()
 
     def show_title(self) -> None:
-        """Show the farm's name and whether it is saved."""
+        """Show the farm's name, its file, and whether it is saved."""
         session = self.session
-        name = session.path.name if session.path is not None else self.tr("not saved yet")
+        name = session.path.name if session.path is not None else self.tr("no file yet")
         self.setWindowTitle(f"{session.farm.name} ({name})[*]")
         self.setWindowModified(not session.stack.isClean())
 
-    def show_notice(self, severity: str, text: str) -> None:
-        """Show what happened, with how severe it is in words."""
-        word = {"fault": self.tr("Fault"), "caution": self.tr("Caution")}.get(severity, "")
-        self._notice.setText(f"{word}: {text}" if word else text)
-        self._notice.setToolTip(text)
-
-    def showEvent(self, event: QShowEvent) -> None:
-        """Make the drawing once the shell is painted."""
-        super().showEvent(event)
-        if self.canvas is None:
-            QTimer.singleShot(0, self.make_canvas)
-
     def make_canvas(self) -> None:
         """Put the drawing in its place."""
-        if self.canvas is not None:
-            return
         from hoopwright.desktop.canvas import Canvas
 
-        self.canvas = Canvas(self.session, self)
+        self.canvas = Canvas(self.session)
         sizes = self.middle.sizes()
         self.middle.replaceWidget(0, self.canvas)
-        self.middle.setStretchFactor(0, 3)
-        self.middle.setSizes(sizes)
         self._place.deleteLater()
+        self.middle.setStretchFactor(0, 1)
+        self.middle.setCollapsible(0, False)
+        self.middle.setSizes(sizes)
         self.canvas.show()
+        if self.focusWidget() is None:
+            self.canvas.setFocus()
 
     def on_canvas(self, act: str) -> None:
-        """Do something on the drawing when it is there."""
+        """Show another part of the drawing, when it is there."""
         if self.canvas is not None:
             getattr(self.canvas, act)()
 
     def light(self, marks: tuple[str, ...]) -> None:
-        """Light up places on the drawing."""
+        """Light on the drawing what a row of a table means."""
         if self.canvas is not None:
             self.canvas.show_marks(marks)
 
     def show_checks(self) -> None:
-        """Bring the checks to the front."""
-        tabs = self.tables
-        assert isinstance(tabs, QTabWidget)
-        for index in range(tabs.count()):
-            if tabs.tabText(index).startswith(self.tr("Checks")):
-                tabs.setCurrentIndex(index)
+        """Bring the checks to the front and go there."""
+        tab = next(tab for tab in self.tables.tabs if isinstance(tab, ChecksTab))
+        self.tables.setCurrentWidget(tab)
+        tab.view.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def set_dark(self, dark: bool) -> None:
-        """Dress the window light or dark."""
-        QSettings().setValue(DARK, dark)
+    def copy_table(self) -> None:
+        """Copy the table that is seen, or its chosen rows, for a spreadsheet."""
+        QGuiApplication.clipboard().setText(self.tables.shown.view.copied_text())
+        self.session.noticed.emit("note", self.tr("The table is copied."))
+
+    def wear(self, look: Look) -> None:
+        """Dress the program light, dark, or as the desktop."""
         app = QApplication.instance()
         assert isinstance(app, QApplication)
-        app.setPalette(app_palette(dark))
-        if self.canvas is not None:
-            self.canvas.set_dark(dark)
+        wear_look(look, app)
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Follow the palette with the pictures of the tools."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange and hasattr(self, "menu"):
+            self.menu.set_dark(is_dark(self.palette()))
 
     def enlarge_tables(self) -> None:
-        """Let the tables take most of the height, or give it back to the drawing."""
-        above, below = self.middle.sizes()
-        whole = above + below
-        large = below > above
-        share = 0.62 if large else 0.3
-        self.middle.setSizes([int(whole * share), int(whole * (1 - share))])
+        """Give the tables most of the height, or give it back to the drawing."""
+        large = self.menu["large_tables"].isChecked()
+        whole = sum(self.middle.sizes())
+        drawing = round(whole * (LARGE_TABLES_SHARE if large else DRAWING_SHARE))
+        self.middle.setSizes([drawing, whole - drawing])
 
-    def next_area(self) -> None:
-        """Give the focus to the next area: drawing, tables, details, headline."""
-        areas: list[QWidget] = [self.tables, self.details, self.tunnels]
-        if self.canvas is not None:
-            areas.insert(0, self.canvas)
-        focus = QApplication.focusWidget()
-        holds = [a is focus or (focus is not None and a.isAncestorOf(focus)) for a in areas]
-        chosen = areas[(holds.index(True) + 1) % len(areas) if True in holds else 0]
-        target: QWidget | None = chosen
-        if chosen.focusPolicy() == Qt.FocusPolicy.NoFocus and chosen.focusProxy() is None:
-            target = next(
-                (
-                    w
-                    for w in chosen.findChildren(QWidget)
-                    if w.isVisible() and w.focusPolicy() & Qt.FocusPolicy.TabFocus
-                ),
-                None,
-            )
-        if target is not None:
-            target.setFocus(Qt.FocusReason.ShortcutFocusReason)
-
-    def fill_recent(self) -> None:
-        """Fill the list of files opened last."""
-        self._recent.clear()
-        for path in self.filing.recent():
-            self._recent.addAction(str(path), partial(self.filing.open_path, path))
-        if self._recent.isEmpty():
-            self._recent.addAction(self.tr("No files yet")).setEnabled(False)
-
-    def offer_recovery(self) -> None:
-        """Offer unsaved work of a program that ended without saving, once."""
-        for found in self.filing.offered():
-            answer = QMessageBox.question(
-                self,
-                self.tr("Unsaved work found"),
-                f"Unsaved work on {found.farm.name} was kept at {found.kept_at:%Y-%m-%d %H:%M}. "
-                "Open it as a copy?",
-            )
-            if answer == QMessageBox.StandardButton.Yes:
-                self.filing.recover(found)
+    def go_to_area(self, steps: int) -> None:
+        """Give the focus to another area: drawing, tables, details, tunnels."""
+        areas: list[QWidget] = [self.canvas or self._place, self.tables, self.details, self.tunnels]
+        focus = self.focusWidget()
+        here = next((i for i, a in enumerate(areas) if _holds(a, focus)), None)
+        start = 0 if here is None else here + steps
+        for offset in range(len(areas)):
+            target = _first_stop(areas[(start + offset * steps) % len(areas)])
+            if target is not None:
+                target.setFocus(Qt.FocusReason.ShortcutFocusReason)
                 return
 
+    def _fill_samples(self) -> None:
+        for path in sample_farms():
+            name = path.stem.replace("-", " ").capitalize()
+            act = partial(self._open_sample, path)
+            self.menu.submenus["samples"].addAction(name, act)
+
+    def _open_sample(self, path: Path) -> None:
+        if self.filing.may_leave():
+            self.filing.open_sample(path)
+
+    def fill_recent(self) -> None:
+        """List the files opened or saved last."""
+        menu = self.menu.submenus["recent"]
+        menu.clear()
+        for path in self.filing.recent():
+            menu.addAction(str(path).replace("&", "&&"), partial(self.filing.open_path, path))
+        if menu.isEmpty():
+            menu.addAction(self.tr("No files yet")).setEnabled(False)
+
     def closeEvent(self, event: QCloseEvent) -> None:
-        """Close when nothing unsaved is lost against the user's will."""
+        """Close, unless unsaved work would be lost against the user's will."""
         if not self.filing.may_leave():
             event.ignore()
             return
-        QSettings().setValue(GEOMETRY, self.saveGeometry())
+        settings = QSettings()
+        settings.setValue(GEOMETRY, self.saveGeometry())
+        for name, key in SPLITS.items():
+            settings.setValue(key, getattr(self, name).saveState())
         self.filing.close()
         event.accept()
 
     def _restore(self) -> None:
-        kept = QSettings().value(GEOMETRY)
+        """Take back size and place of the last time, on a screen that is there."""
+        settings = QSettings()
+        screen = QGuiApplication.primaryScreen()
+        room = screen.availableGeometry()
+        self.resize(min(FIRST_SIZE[0], room.width()), min(FIRST_SIZE[1], room.height()))
+        kept = settings.value(GEOMETRY)
         if isinstance(kept, QByteArray):
             self.restoreGeometry(kept)
-        screens = QGuiApplication.screens()
-        if not any(s.availableGeometry().intersects(self.frameGeometry()) for s in screens):
-            self.move(screens[0].availableGeometry().topLeft())
+        if not _is_seen(self, QGuiApplication.screens()):
+            self.move(room.topLeft())
+        self.across.setSizes([self.width() - DETAILS_PX, DETAILS_PX])
+        self.middle.setSizes(
+            [round(self.height() * share) for share in (DRAWING_SHARE, 1 - DRAWING_SHARE)]
+        )
+        for name, key in SPLITS.items():
+            state = settings.value(key)
+            if isinstance(state, QByteArray):
+                getattr(self, name).restoreState(state)
 
 
-def keys_of(name: str) -> QKeySequence.StandardKey:
-    """Return a standard key of the desktop by name."""
-    return QKeySequence.StandardKey[name]
+def _is_seen(window: QWidget, screens: list[QScreen]) -> bool:
+    """Return whether the middle of a window's title is on a screen."""
+    place = window.frameGeometry()
+    grip = place.topLeft() + (place.topRight() - place.topLeft()) / 2
+    return any(s.availableGeometry().contains(grip) for s in screens)
+
+
+def _holds(area: QWidget, focus: QWidget | None) -> bool:
+    return focus is not None and (area is focus or area.isAncestorOf(focus))
+
+
+def _first_stop(area: QWidget) -> QWidget | None:
+    """Return what takes the focus in an area, or None when nothing does."""
+    if area.focusProxy() is not None or area.focusPolicy() & Qt.FocusPolicy.TabFocus:
+        return area
+    return next(
+        (
+            w
+            for w in area.findChildren(QWidget)
+            if w.isVisible() and w.isEnabled() and w.focusPolicy() & Qt.FocusPolicy.TabFocus
+        ),
+        None,
+    )
