@@ -9,6 +9,7 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
+from hoopwright.desktop.palette import app_palette
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.table_checks import ChecksTab, check_rows
 from hoopwright.desktop.table_coverings import CoveringsTab, covering_rows
@@ -390,3 +391,19 @@ def test_empty_cells_come_before_numbers(qtbot: QtBot) -> None:
     model.show_rows([Row((n,), (Cell(n, "count"),)) for n in (10, 9, None)], "metric", "USD")
     view.sortByColumn(0, Qt.SortOrder.AscendingOrder)
     assert [view.model().index(n, 0).data() for n in range(3)] == ["", "9", "10"]
+
+
+def test_tables_follow_the_palette(opened: Opened) -> None:
+    _session, tables = opened()
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    try:
+        for dark in (True, False):
+            app.setPalette(app_palette(dark))
+            QApplication.processEvents()
+            for view in tables.findChildren(RowsView):
+                if view.isVisible():
+                    ground = view.viewport().grab().toImage().pixelColor(1, 1)
+                    assert (ground.lightness() < 128) == dark
+    finally:
+        app.setPalette(app_palette(False))

@@ -11,7 +11,15 @@ from PySide6.QtCore import (
     Signal,
 )
 from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence
-from PySide6.QtWidgets import QAbstractItemView, QTableView, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QApplication,
+    QProxyStyle,
+    QStyle,
+    QStyleOption,
+    QTableView,
+    QWidget,
+)
 
 from hoopwright.desktop.palette import is_dark
 from hoopwright.desktop.table_model import SORT_ROLE, RowsModel
@@ -19,8 +27,26 @@ from hoopwright.desktop.table_rows import Row
 
 CELL_PADDING_PX = 18
 HEAD_PADDING_PX = 12
-PADDED = "QTableView::item { padding-left: 6px; padding-right: 6px; }"
+CELL_MARGIN_PX = 6
 ROW_PADDING_PX = 6
+
+
+class _Padded(QProxyStyle):
+    """The program's style with room beside the words of a cell.
+
+    A style sheet would do it too, but keeps the colours it was first polished with.
+    """
+
+    def pixelMetric(
+        self,
+        metric: QStyle.PixelMetric,
+        option: QStyleOption | None = None,
+        widget: QWidget | None = None,
+    ) -> int:
+        """Return the size of a detail, px."""
+        if metric == QStyle.PixelMetric.PM_FocusFrameHMargin:
+            return CELL_MARGIN_PX
+        return super().pixelMetric(metric, option, widget)
 
 
 class RowsView(QTableView):
@@ -56,7 +82,9 @@ class RowsView(QTableView):
         self.setTabKeyNavigation(False)
         self.setWordWrap(False)
         self.setShowGrid(False)
-        self.setStyleSheet(PADDED)
+        style = _Padded(QApplication.style().name())
+        style.setParent(self)
+        self.setStyle(style)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         rows = self.verticalHeader()
         rows.hide()

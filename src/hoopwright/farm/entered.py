@@ -39,7 +39,9 @@ class Entered(Struct, frozen=True, kw_only=True, forbid_unknown_fields=True, cac
             if not isinstance(amount, Decimal) or not amount.is_finite():
                 raise ValueError(f"{name} must be an amount of money such as 12.50")
             if not 0 <= amount <= MONEY_LIMIT:
-                raise ValueError(f"{name} must be from 0 to {MONEY_LIMIT}, not {amount}")
+                raise ValueError(
+                    f"{name} must be an amount of money from 0 to {MONEY_LIMIT}, not {amount}"
+                )
 
     def but(self, **changes: Any) -> Self:
         """Return a copy with some fields changed, checked again."""
@@ -86,9 +88,7 @@ def _amounts(kind: type[Struct]) -> tuple[str, ...]:
     info = msgspec.inspect.type_info(kind)
     assert isinstance(info, msgspec.inspect.StructType)
     return tuple(
-        f.name
-        for f in info.fields
-        if isinstance(_unwrap(f.type)[0], msgspec.inspect.DecimalType)
+        f.name for f in info.fields if isinstance(_unwrap(f.type)[0], msgspec.inspect.DecimalType)
     )
 
 

@@ -1,0 +1,52 @@
+"""The plan as JSON: whole, in SI, and the same each time."""
+
+import json
+from dataclasses import fields, is_dataclass
+from typing import Any
+
+from hoopwright.papers.plan_json import PLAN_FORMAT, plan_to_json
+from hoopwright.plan import plan
+from samples import double_tunnel, small_farm
+
+
+def told() -> Any:
+    farm = small_farm(double_tunnel())
+    return json.loads(plan_to_json(farm, plan(farm)))
+
+
+def test_every_field_of_the_plan_is_there() -> None:
+    farm = small_farm(double_tunnel())
+
+    def check(value: object, plain: Any) -> None:
+        if is_dataclass(value) and "outline_m" not in plain and "template" not in repr(value)[:20]:
+            for field in fields(value):
+                inside = getattr(value, field.name)
+                assert field.name in plain
+                if isinstance(inside, tuple) and inside and is_dataclass(inside[0]):
+                    assert len(plain[field.name]) == len(inside)
+
+    check(plan(farm), told()["plan"])
+    check(plan(farm).tunnels[0].chosen.cover, told()["plan"]["tunnels"][0]["chosen"]["cover"])
+
+
+def test_sizes_are_in_metres_under_keys_that_say_so() -> None:
+    survey = told()["plan"]["tunnels"][0]["survey"]
+    # 16 bays of 1.5 m.
+    assert survey["length_m"] == 24.0
+    assert survey["bay_count"] == 16
+    assert survey["curve"]["outline_m"][0][1] == 0.0
+
+
+def test_money_is_text_and_texts_are_words() -> None:
+    whole = told()
+    assert isinstance(whole["plan"]["cost"]["to_pay"], str)
+    first = whole["plan"]["findings"][0]
+    assert isinstance(first["what"], str)
+    assert "{" not in first["what"]
+    assert isinstance(first["mended"], bool)
+
+
+def test_same_farm_gives_the_same_text() -> None:
+    farm = small_farm()
+    assert plan_to_json(farm, plan(farm)) == plan_to_json(farm, plan(farm))
+    assert told()["plan_format"] == PLAN_FORMAT
