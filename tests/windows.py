@@ -74,6 +74,7 @@ def make_window(path: Path | None = None, answers: Answers | None = None) -> Mai
 def show_window(qtbot: QtBot, window: MainWindow, size: tuple[int, int] = SIZE) -> None:
     """Show a window and wait for its drawing; it is closed after the test."""
     qtbot.addWidget(window)
+    window.setWindowState(Qt.WindowState.WindowNoState)
     window.resize(*size)
     window.show()
     qtbot.waitUntil(lambda: window.canvas is not None)

@@ -88,6 +88,15 @@ def test_nothing_is_kept_of_a_farm_that_is_saved(window: MainWindow) -> None:
     assert copies() == []
 
 
+def test_copy_goes_when_every_step_is_undone(window: MainWindow) -> None:
+    rename(window, "Kept")
+    window.filing.safekeeping.keep_now()
+    assert len(copies()) == 1
+    window.session.stack.undo()
+    window.filing.safekeeping.keep_now()
+    assert copies() == []
+
+
 def test_work_never_saved_comes_back_after_a_crash(
     window: MainWindow, answers: Answers, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:

@@ -268,6 +268,9 @@ def test_nothing_of_the_tools_is_cut_off(
 def test_window_comes_back_on_a_screen_that_is_there(qtbot: QtBot) -> None:
     first = make_window()
     qtbot.addWidget(first)
+    # A screen too small for the window is filled at the first start.
+    assert first.isMaximized()
+    first.setWindowState(Qt.WindowState.WindowNoState)
     first.setGeometry(40, 60, 1000, 560)
     first.show()
     first.close()

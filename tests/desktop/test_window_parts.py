@@ -84,7 +84,6 @@ def test_sign_of_a_notice_follows_the_palette(qtbot: QtBot) -> None:
 def test_bow_is_drawn_to_scale_and_taken_away(qtbot: QtBot) -> None:
     picture = BowPicture()
     qtbot.addWidget(picture)
-    picture.resize(300, 200)
     empty = picture.grab().toImage()
     picture.show_frame(samples.tunnel().frame)
     # The round bow of the samples: 8 m and a tube of 0.048 m wide, 3.7 m and half a tube high.

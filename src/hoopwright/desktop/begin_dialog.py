@@ -41,6 +41,7 @@ COVERINGS = (
     ("roof_and_sides", "Roof and sides apart"),
     ("one_sheet", "One sheet, baseboard to baseboard"),
 )
+WIDEST_CHOICE = 28
 UNITS = (
     ("imperial", "Feet and inches"),
     ("metric", "Metres"),
@@ -225,6 +226,7 @@ class BeginDialog(QDialog):
 
 def _choice(name: str, choices: Sequence[tuple[object, str]], chosen: object) -> ChoiceField:
     field = ChoiceField(name, [(value, _said(words)) for value, words in choices])
+    field.box.setMinimumContentsLength(WIDEST_CHOICE)
     field.set_value(chosen)
     return field
 

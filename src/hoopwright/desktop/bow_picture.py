@@ -1,6 +1,6 @@
 """A small drawing of one bow, to see at once what the answers make."""
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QWidget
 
@@ -20,12 +20,8 @@ class BowPicture(QWidget):
         """Show nothing yet."""
         super().__init__(parent)
         self._points: tuple[tuple[float, float], ...] = ()
-        self.setMinimumSize(*SIZE_PX)
+        self.setFixedSize(*SIZE_PX)
         self.setAccessibleName(self.tr("Drawing of a bow"))
-
-    def sizeHint(self) -> QSize:
-        """Return a size beside a short form."""
-        return QSize(*SIZE_PX)
 
     def show_frame(self, frame: Frame | None) -> None:
         """Draw the bow of a frame, or nothing when there is none that can stand."""

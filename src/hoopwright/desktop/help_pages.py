@@ -43,7 +43,7 @@ KEYS = (
     (
         "In a field",
         (
-            ("30'   5' 6 1/2\"   9.14 m   914 cm", "lengths as people write them"),
+            ("30' or 5' 6 1/2\" or 9.14 m", "lengths as people write them"),
             ("Enter, Escape", "take what is typed, or put back what was there"),
         ),
     ),

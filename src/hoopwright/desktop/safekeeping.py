@@ -84,7 +84,9 @@ class Safekeeping(QObject):
         self._later.stop()
         if session.dragging:
             self._later.start()
-        elif not session.stack.isClean():
+        elif session.stack.isClean():
+            self.drop()
+        else:
             self._copies.add(copy_path(recovery_folder(), session.path, self._token))
             work = (self._told, session.path, session.digest, session.farm, self._token)
             self._pool.start(_Writing(*work))

@@ -44,6 +44,7 @@ GEOMETRY = "window_geometry"
 SPLITS = {"middle": "window_middle", "across": "window_across"}
 LEAST_SIZE = (960, 520)
 FIRST_SIZE = (1366, 728)
+FRAME_PX = 40
 DETAILS_PX = 330
 DRAWING_SHARE = 0.66
 LARGE_TABLES_SHARE = 0.28
@@ -330,12 +331,14 @@ class MainWindow(QMainWindow):
         settings = QSettings()
         screen = QGuiApplication.primaryScreen()
         room = screen.availableGeometry()
-        self.resize(min(FIRST_SIZE[0], room.width()), min(FIRST_SIZE[1], room.height()))
+        self.resize(*FIRST_SIZE)
         kept = settings.value(GEOMETRY)
         if isinstance(kept, QByteArray):
             self.restoreGeometry(kept)
-        if not _is_seen(self, QGuiApplication.screens()):
-            self.move(room.topLeft())
+            if not _is_seen(self, QGuiApplication.screens()):
+                self.move(room.topLeft())
+        elif room.width() < FIRST_SIZE[0] + FRAME_PX or room.height() < FIRST_SIZE[1] + FRAME_PX:
+            self.setWindowState(Qt.WindowState.WindowMaximized)
         self.across.setSizes([self.width() - DETAILS_PX, DETAILS_PX])
         self.middle.setSizes(
             [round(self.height() * share) for share in (DRAWING_SHARE, 1 - DRAWING_SHARE)]
