@@ -17,8 +17,9 @@ def main() -> None:
     """Open the sample farm, pick a curtain, and keep what the window shows."""
     app = begin_application()
     window = open_window(None)
-    window.resize(*SIZE)
     window.show()
+    window.showNormal()
+    window.resize(*SIZE)
     end = time.monotonic() + WAIT_S
     while window.canvas is None and time.monotonic() < end:
         app.processEvents()
