@@ -25,8 +25,8 @@ from hoopwright.desktop.palette import is_dark
 from hoopwright.desktop.table_model import SORT_ROLE, RowsModel
 from hoopwright.desktop.table_rows import Row
 
-CELL_PADDING_PX = 30
-HEAD_PADDING_PX = 18
+CELL_PADDING_PX = 21
+HEAD_PADDING_PX = 12
 CELL_MARGIN_PX = 6
 ROW_PADDING_PX = 6
 
