@@ -91,7 +91,7 @@ def test_checks_are_counted_and_wanted_by_key(qtbot: QtBot, opened: Opened) -> N
     session, strip = opened()
     faults = sum(f.severity == "fault" for f in session.plan.findings)
     cautions = sum(f.severity == "caution" for f in session.plan.findings)
-    assert strip.checks.text() == f"{faults} faults, {cautions} cautions"
+    assert strip.checks.text() == f"Faults {faults} · cautions {cautions}"
     with qtbot.waitSignal(strip.checks_wanted):
         qtbot.keyClick(strip.checks, Qt.Key.Key_Space)
 

@@ -142,7 +142,7 @@ class Headline(QWidget):
     def _show_checks(self) -> bool:
         counts = {s: count_severity(self._session, s) for s in ("fault", "caution", "note")}
         worst: Severity = "fault" if counts["fault"] else "caution" if counts["caution"] else "note"
-        words = QCoreApplication.translate("Headline", "{faults} faults, {cautions} cautions")
+        words = QCoreApplication.translate("Headline", "Faults {faults} · cautions {cautions}")
         text = words.format(faults=counts["fault"], cautions=counts["caution"])
         self.checks.setIcon(severity_icon(worst, is_dark(self.palette())))
         spoken = QCoreApplication.translate("Headline", "Open checks: {counts}")
