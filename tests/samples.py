@@ -80,12 +80,18 @@ def small_catalogue() -> Catalogue:
                 key=key,
                 group="Curtains",
                 name=key.replace("_", " "),
-                counted_in="count",
-                holds=1.0,
-                sold_as="piece",
+                counted_in=counted_in,
+                holds=holds,
+                sold_as=sold_as,
                 price=Decimal(10),
             )
-            for key in ("bar_stick", "crank", "crank_pipe", "joint", "blower")
+            for key, counted_in, holds, sold_as in (
+                ("bar_stick", "m", 6.0, "stick"),
+                ("crank", "count", 1.0, "piece"),
+                ("crank_pipe", "count", 1.0, "piece"),
+                ("joint", "count", 1.0, "piece"),
+                ("blower", "count", 1.0, "piece"),
+            )
         ),
     )
 
@@ -96,7 +102,10 @@ def layers(count: int = 1) -> Layers:
 
 
 def side(name: str = "West side", splits: tuple[Split, ...] = (), **changes: object) -> Side:
-    """Return a roll-up side with a pocket at each end and one curtain more than splits."""
+    """Return a side, one that rolls up unless changed, with a pocket at each end.
+
+    It has one curtain more than splits.
+    """
     panel = Panel(crank_end="front", bar="bar", drive="crank")
     plain = Side(
         name=name,
@@ -165,6 +174,16 @@ def gothic_tunnel() -> Tunnel:
 def rafter_tunnel() -> Tunnel:
     """Return the tunnel with straight rafters."""
     return tunnel(rafter_profile())
+
+
+def woven_side(name: str = "West side", splits: tuple[Split, ...] = ()) -> Side:
+    """Return a side with woven curtains; their film is the small catalogue's thin one."""
+    return side(name, splits, kind="woven", film=INSIDE)
+
+
+def drop_side(name: str = "West side", splits: tuple[Split, ...] = ()) -> Side:
+    """Return a side with drop-down curtains of the film of the skin's sides."""
+    return side(name, splits, kind="drop_down")
 
 
 def double_tunnel() -> Tunnel:

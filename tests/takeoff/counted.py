@@ -7,7 +7,7 @@ import msgspec
 
 from hoopwright.cover import lay_skin
 from hoopwright.curtain import work_curtains
-from hoopwright.farm import Bench, Catalogue, Limits, Tunnel
+from hoopwright.farm import Bench, Catalogue, Limits, Tunnel, Weather
 from hoopwright.farm.skin import Covering
 from hoopwright.inflation import fill_cells
 from hoopwright.quantity.working import words
@@ -24,17 +24,17 @@ def demo_catalogue() -> Catalogue:
 
 
 def whole_catalogue() -> Catalogue:
-    """Return the demo parts, and the film, bar and crank that the small tunnels name.
+    """Return the demo parts, bars and drives, and what the small tunnels name.
 
-    The bar comes in sticks of 6 m of which a joint takes 0.1 m.
+    The small bar comes in sticks of 6 m of which a joint takes 0.1 m.
     """
     small, demo = small_catalogue(), demo_catalogue()
-    parts = tuple(
-        p.but(counted_in="m", holds=6.0) if p.key == "bar_stick" else p
-        for p in small.parts
-        if p.key != "blower"
+    parts = tuple(p for p in small.parts if p.key != "blower")
+    return small.but(
+        bars=(*small.bars, *demo.bars),
+        drives=(*small.drives, *demo.drives),
+        parts=(*parts, *demo.parts),
     )
-    return small.but(bars=(*small.bars, *demo.bars), parts=(*parts, *demo.parts))
 
 
 def site(
@@ -48,6 +48,7 @@ def site(
     skin, sides, ends, air = tunnel.skin, tunnel.sides, tunnel.ends, tunnel.air
     cover = lay_skin(covering, survey, skin, sides, ends, catalogue.films, air.inflated_sides)
     curtains = work_curtains(
+        tunnel.frame.boards,
         survey,
         sides,
         cover,
@@ -55,6 +56,7 @@ def site(
         catalogue.drives,
         catalogue.parts,
         Limits(),
+        Weather(),
         skin.allowances.bar_wrap_m,
     )
     return Site(
