@@ -38,6 +38,13 @@ def test_curtain_is_never_rolled_up_with_air_in_it() -> None:
     assert "air_off" in {c.id for c in caution_texts("air")}
 
 
+def test_crank_runaway_and_air_stand_at_the_crank() -> None:
+    runaway, air_off = caution_texts("crank")
+    assert (runaway.id, air_off.id) == ("crank", "air_off")
+    assert "Never lift a pawl under load." in runaway.text
+    assert "go flat first" in air_off.text
+
+
 def test_blower_names_a_licensed_electrician() -> None:
     (found,) = (c for c in caution_texts("air") if c.id == "electricity")
     assert "licensed electrician" in found.text

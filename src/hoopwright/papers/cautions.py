@@ -11,7 +11,7 @@ Source:
 from dataclasses import dataclass
 from typing import Literal
 
-Place = Literal["everywhere", "frame", "strip", "film", "rolls", "curtains", "air"]
+Place = Literal["everywhere", "frame", "strip", "film", "rolls", "curtains", "crank", "air"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,7 +22,8 @@ class Caution:
         id: Name that stays for ever.
         title: A few words.
         text: What can happen and what to do.
-        places: The parts of the job it applies to; "everywhere" is shown with all of them.
+        places: The parts of the job it applies to; "everywhere" is shown with all of them, and
+            those of the crank stand in full wherever figures of a crank are shown.
     """
 
     id: str
@@ -60,14 +61,14 @@ CAUTIONS: tuple[Caution, ...] = (
         "A raised bar wants to fall. Keep hold of the handle until the lock is in, stand aside of "
         "it, keep hands out of the roll and people from under it. Never lift a pawl under load. "
         "No power drill on a crank unless its maker allows it.",
-        ("curtains",),
+        ("curtains", "crank"),
     ),
     Caution(
         "air_off",
         "Air off before rolling",
         "Stop the blower or close the curtain's shut-off and let the curtain go flat first. An "
         "inflated curtain that is rolled up bursts its seals.",
-        ("curtains", "air"),
+        ("curtains", "crank", "air"),
     ),
     Caution(
         "electricity",

@@ -32,17 +32,23 @@ Style = Literal[
     "cell",
     "seal",
     "rope",
+    "open",
     "bar",
     "hip",
     "seam",
     "split",
+    "proposed",
     "crank",
     "jumper",
     "blower",
     "dimension",
     "label",
 ]
-"""Names of the palette table, from what is drawn first to what is drawn last."""
+"""Names of the palette table, from what is drawn first to what is drawn last.
+
+What has the style "open" is the outline of a roll or rod where it lies when the curtain is open;
+"proposed" is a split that is offered and not chosen.
+"""
 
 STYLES: tuple[Style, ...] = Style.__args__  # type: ignore[attr-defined]  # known at run time only
 

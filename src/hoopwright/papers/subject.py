@@ -20,11 +20,17 @@ class Subject:
         tunnel: The tunnel as entered.
         plan: Its plan.
         units: Units of the sizes on the drawing.
+        proposed: Splits that are offered: side, position from the first bow in m.
     """
 
     tunnel: Tunnel
     plan: TunnelPlan
     units: Units
+    proposed: tuple[tuple[int, float], ...] = ()
+
+    def offered(self, side: int) -> tuple[float, ...]:
+        """Return where splits are offered on a side, m."""
+        return tuple(at_m for number, at_m in self.proposed if number == side)
 
     @property
     def survey(self) -> Survey:

@@ -34,15 +34,21 @@ class Views(Struct, frozen=True):
     section: View
 
 
-def draw_tunnel(tunnel: Tunnel, tunnel_plan: TunnelPlan, units: Units) -> Views:
+def draw_tunnel(
+    tunnel: Tunnel,
+    tunnel_plan: TunnelPlan,
+    units: Units,
+    proposed: tuple[tuple[int, float], ...] = (),
+) -> Views:
     """Return the drawing of a tunnel.
 
     Args:
         tunnel: The tunnel as entered.
         tunnel_plan: Its plan.
         units: Units of the sizes written on the drawing.
+        proposed: Splits that are offered: side, position from the first bow in m.
     """
-    subject = Subject(tunnel, tunnel_plan, units)
+    subject = Subject(tunnel, tunnel_plan, units, proposed)
     return Views(
         first_side=draw_side(subject, 0),
         plan=draw_plan(subject),
