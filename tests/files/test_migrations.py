@@ -50,7 +50,8 @@ def three_formats(monkeypatch: pytest.MonkeyPatch) -> None:
 
 @pytest.mark.usefixtures("three_formats")
 def test_old_file_is_raised_step_by_step() -> None:
-    raw = json.loads((SAMPLES / "format_1.json").read_bytes())
+    raw = json.loads((SAMPLES / f"format_{FORMAT}.json").read_bytes())
+    raw["format"] = 1
     raw["farm"]["title"] = raw["farm"].pop("name")
     before = json.dumps(raw)
     farm = from_json(before.encode(), "old.json")
@@ -69,3 +70,15 @@ def test_file_in_the_middle_takes_the_last_step_only() -> None:
 def test_damaged_old_file_is_told(farm: object) -> None:
     with pytest.raises(FileFault, match="from format 1: it is damaged"):
         raise_format({"format": 1, "farm": farm}, "old.json")
+
+
+def test_format_1_said_yes_or_no_where_format_2_names_things() -> None:
+    raw = json.loads((SAMPLES / "format_1.json").read_bytes())
+    panels = raw["farm"]["tunnels"][0]["sides"][0]["panels"]
+    panels[0]["rope"] = False
+    panels[0]["bottom_seal"] = False
+    raised = from_json(json.dumps(raw).encode(), "old.json")
+    told = [(p.rope, p.bottom) for p in raised.tunnels[0].sides[0].panels]
+    assert told[0] == ("none", "none")
+    assert set(told[1:]) <= {("zigzag", "seal_profile")}
+    assert {p.counted_in for p in raised.catalogue.parts if p.key == "bar_stick"} == {"m"}

@@ -4,7 +4,21 @@ from decimal import Decimal
 
 from hypothesis import strategies as st
 
-from hoopwright.farm import Bench, Door, Farm, Limits, ListedBows, Money, SquareTube
+from hoopwright.farm import (
+    Bench,
+    Catalogue,
+    Door,
+    Farm,
+    GearedCrank,
+    Limits,
+    LineDrum,
+    ListedBows,
+    Money,
+    SquareTube,
+    Tunnel,
+    Weather,
+    change,
+)
 from samples import double_tunnel, gothic_tunnel, rafter_tunnel, small_farm, tunnel
 
 
@@ -18,13 +32,74 @@ def varied_farm() -> Farm:
         skin=listed.skin.but(cross_seams_m=(7.5, 15.0)),
         ends=(listed.ends[0].but(doors=(Door(width_m=2.4, height_m=2.1),)), listed.ends[1]),
     )
-    plain = small_farm(double_tunnel(), listed, rafter_tunnel().but(name="Lower tunnel"))
-    catalogue = plain.catalogue
-    square = catalogue.bars[0].but(key="square", section=SquareTube(outside_m=0.03, wall_m=0.002))
+    catalogue = varied_catalogue()
+    lower = moving_sides(rafter_tunnel().but(name="Lower tunnel"), catalogue)
+    plain = small_farm(double_tunnel(), listed)
     return plain.but(
         name="Invented farm",
-        catalogue=catalogue.but(bars=(*catalogue.bars, square)),
+        tunnels=(*plain.tunnels, lower),
+        catalogue=catalogue,
+        weather=Weather(wind_m_s=2.5, wind_from="square_on", exposure="B"),
         money=Money(currency="EUR", tax_share=0.07, freight=Decimal("85.50"), tax_on_freight=True),
+    )
+
+
+def varied_catalogue() -> Catalogue:
+    """Return the small catalogue with every kind of bar, drive and film."""
+    plain = small_farm().catalogue
+    square = plain.bars[0].but(
+        key="square",
+        section=SquareTube(outside_m=0.03, wall_m=0.002),
+        grip="own_channel",
+        joint="splice",
+        slit=True,
+        max_length_m=30.0,
+    )
+    hem = plain.bars[0].but(key="hem", grip="hem", grip_mass_kg_m=0.0)
+    halves = plain.bars[0].but(key="halves", grip="closes_on_film", closed_by="bolt")
+    geared = GearedCrank(
+        key="geared",
+        name="geared crank",
+        arm_m=0.2,
+        ratio=8.0,
+        efficiency=0.45,
+        mass_kg=3.0,
+        part="crank",
+        guide_part="bar_stick",
+        max_length_m=60.0,
+    )
+    drum = LineDrum(
+        key="drum",
+        name="line drum",
+        arm_m=0.2,
+        ratio=4.0,
+        efficiency=0.6,
+        drum_m=0.05,
+        part="crank",
+    )
+    woven = plain.films[0].but(key="woven", name="woven film", woven=True)
+    return plain.but(
+        films=(*plain.films, woven),
+        bars=(*plain.bars, square, hem, halves),
+        drives=(*plain.drives, geared, drum),
+    )
+
+
+def moving_sides(tunnel: Tunnel, catalogue: Catalogue) -> Tunnel:
+    """Return the tunnel with a woven side cranked in its middle and one that drops down."""
+    tunnel = change.set_side_kind(tunnel, 0, "woven", catalogue)
+    tunnel = change.set_side_kind(tunnel, 1, "drop_down", catalogue)
+    woven, dropping = tunnel.sides
+    panels = tuple(
+        p.but(drive="geared", crank_end="middle", rope="straps", bottom="skirt", winding="into")
+        for p in woven.panels
+    )
+    woven = woven.but(panels=panels, rope_step_m=None, stop_m=0.1, screen_flow_share=0.4)
+    dropping = dropping.but(bunch_m=0.25, top="shared_channel", film="inside")
+    boards = tunnel.frame.boards[0].but(stand_off_m=0.05, gutter_drop_m=0.12)
+    return tunnel.but(
+        sides=(woven, dropping),
+        frame=tunnel.frame.but(boards=(boards, tunnel.frame.boards[1])),
     )
 
 

@@ -4,6 +4,7 @@ import pytest
 from hoopwright.quantity import factors
 
 # Each constant as the general unit library pint computes it from its own definitions.
+SCALES = ("ZERO_CELSIUS_K", "ZERO_FAHRENHEIT_K", "FAHRENHEIT_K")
 BY_PINT = {
     "INCH_M": ("inch", "m"),
     "FOOT_M": ("foot", "m"),
@@ -53,6 +54,14 @@ def test_inch_of_water_is_the_conventional_one(registry):
     assert pytest.approx(expected, rel=2e-7) == factors.INCH_WATER_PA
 
 
+def test_zeros_of_the_scales_agree_with_a_general_unit_library(registry):
+    assert registry.Quantity(0, "degC").to("K").magnitude == factors.ZERO_CELSIUS_K
+    zero_f = registry.Quantity(0, "degF").to("K").magnitude
+    assert pytest.approx(zero_f, abs=1e-9) == factors.ZERO_FAHRENHEIT_K
+    step = registry.Quantity(1, "delta_degF").to("K").magnitude
+    assert pytest.approx(step, rel=1e-12) == factors.FAHRENHEIT_K
+
+
 def test_every_constant_is_checked():
     named = {name for name in vars(factors) if name.isupper()}
-    assert named == {*BY_PINT, "INCH_WATER_PA"}
+    assert named == {*BY_PINT, "INCH_WATER_PA", *SCALES}

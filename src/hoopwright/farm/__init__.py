@@ -3,9 +3,12 @@
 from hoopwright.farm.catalogue import (
     Bar,
     Catalogue,
+    Drive,
     Film,
     FilmRoll,
+    GearedCrank,
     HandCrank,
+    LineDrum,
     Part,
     RoundTube,
     SquareTube,
@@ -23,6 +26,7 @@ from hoopwright.farm.frame import (
 )
 from hoopwright.farm.side import Air, Panel, Side, Split
 from hoopwright.farm.skin import Allowances, Door, End, Layers, Skin
+from hoopwright.farm.weather import Weather
 
 __all__ = [
     "Air",
@@ -31,16 +35,19 @@ __all__ = [
     "Bench",
     "Catalogue",
     "Door",
+    "Drive",
     "End",
     "EvenBows",
     "Farm",
     "Film",
     "FilmRoll",
     "Frame",
+    "GearedCrank",
     "GothicBow",
     "HandCrank",
     "Layers",
     "Limits",
+    "LineDrum",
     "ListedBows",
     "Money",
     "Panel",
@@ -54,5 +61,6 @@ __all__ = [
     "SquareTube",
     "StraightRafters",
     "Tunnel",
+    "Weather",
     "bow_positions",
 ]

@@ -6,14 +6,20 @@ Names are generic. A price is marked invented until the user enters their own.
 from decimal import Decimal
 from typing import Annotated, Literal, TypeVar
 
-from hoopwright.farm.entered import Entered, measure
+from hoopwright.farm.entered import Entered, choice, measure
 
 Origin = Literal["invented", "entered"]
 CountedIn = Literal["m", "count"]
 Material = Literal["steel", "aluminium"]
-Grip = Literal["clamp_on_cap", "own_channel"]
+Grip = Literal["clamp_on_cap", "own_channel", "closes_on_film", "hem"]
+Joint = Literal["swage", "splice"]
+Closing = Literal["screw", "bolt"]
 
-T = TypeVar("T", "Film", "Bar", "HandCrank", "Part")
+MaxLength = Annotated[float, measure("maker's greatest length", "m", 0.5, 500.0)]
+Arm = Annotated[float, measure("crank arm", "m", 0.02, 1.0)]
+Ratio = Annotated[float, measure("crank ratio", "ratio", 0.1, 100.0)]
+Efficiency = Annotated[float, measure("crank efficiency", "share", 0.01, 1.0)]
+Inertia = Annotated[float, measure("inertia of the crank", "kg m2", 0.0, 10.0)]
 
 
 class FilmRoll(Entered, frozen=True):
@@ -42,6 +48,7 @@ class Film(Entered, frozen=True):
         density_kg_m3: Density, kg/m3.
         life_years: Life the seller states, years.
         rolls: Stock sizes.
+        woven: Whether it is woven of coated tapes.
     """
 
     key: str
@@ -50,6 +57,7 @@ class Film(Entered, frozen=True):
     density_kg_m3: Annotated[float, measure("film density", "kg/m3", 500.0, 2000.0)]
     life_years: Annotated[float, measure("film life", "year", 0.5, 30.0)]
     rolls: tuple[FilmRoll, ...]
+    woven: Annotated[bool, choice("woven")] = False
 
     def __post_init__(self) -> None:
         """Refuse a film that cannot be bought."""
@@ -96,27 +104,39 @@ Section = RoundTube | SquareTube
 
 
 class Bar(Entered, frozen=True):
-    """A roll bar.
+    """A roll bar, or the curtain rod of a drop-down side.
 
     Attributes:
         key: Name in the file.
         name: Generic name.
         material: Steel or aluminium.
         section: Its tube.
-        grip: A clamp-on cap over the film, or the bar's own channel with spring wire.
-        grip_mass_kg_m: Cap or wire and fasteners, kg per metre of bar.
+        grip: How it holds the film: a clamp-on cap over it, the bar's own channel with spring
+            wire, two halves that close on it, or a hem in which the bar lies.
+        grip_mass_kg_m: Cap, wire, fasteners or second half, kg per metre of bar.
         overlap_m: What each joint takes from a stick (swage or inserted splice), m.
         part: Catalogue key of the stick.
+        slit: Whether its channel slits the tube along its length; such a bar twists some hundred
+            times more than a closed one.
+        joint: A swaged end that enters the next stick, or an inserted splice.
+        joint_play_m: Clearance of the screws in a joint, at the outside of the tube, m.
+        closed_by: What closes the halves of a bar that closes on the film.
+        max_length_m: Greatest length its maker allows, m, or None.
     """
 
     key: str
     name: str
-    material: Material
+    material: Annotated[Material, choice("material")]
     section: Section
-    grip: Grip
+    grip: Annotated[Grip, choice("holds the film with")]
     grip_mass_kg_m: Annotated[float, measure("cap mass", "kg/m", 0.0, 10.0)]
     overlap_m: Annotated[float, measure("overlap at a joint", "m", 0.0, 1.0)]
     part: str
+    slit: Annotated[bool, choice("slit along its length")] = False
+    joint: Annotated[Joint, choice("joined by")] = "swage"
+    joint_play_m: Annotated[float, measure("play in a joint", "m_thin", 0.0, 0.01)] = 0.0005
+    closed_by: Annotated[Closing, choice("halves closed by")] = "screw"
+    max_length_m: MaxLength | None = None
 
 
 class HandCrank(Entered, frozen=True, tag="hand_crank", tag_field="kind"):
@@ -132,20 +152,92 @@ class HandCrank(Entered, frozen=True, tag="hand_crank", tag_field="kind"):
         part: Catalogue key of the crank.
         extension_part: Catalogue key of the extension pipe.
         joint_part: Catalogue key of the universal joint.
+        extension_m: From the joint at the bar to the handle, m.
+        joint_limit_rad: Angle beyond which the joint turns too unevenly, rad.
+        inertia_kg_m2: Of crank, handle and pipe about their axle.
+        holds: Whether it holds a raised bar by itself.
+        max_length_m: Longest bar its maker allows, m, or None.
     """
 
     key: str
     name: str
-    arm_m: Annotated[float, measure("crank arm", "m", 0.02, 1.0)]
-    ratio: Annotated[float, measure("crank ratio", "ratio", 0.1, 100.0)]
-    efficiency: Annotated[float, measure("crank efficiency", "share", 0.01, 1.0)]
+    arm_m: Arm
+    ratio: Ratio
+    efficiency: Efficiency
     mass_kg: Annotated[float, measure("crank mass on the bar", "kg", 0.0, 50.0)]
     part: str
     extension_part: str
     joint_part: str
+    extension_m: Annotated[float, measure("extension pipe", "m", 0.1, 5.0)] = 1.5
+    joint_limit_rad: Annotated[float, measure("joint angle limit", "rad", 0.05, 1.5)] = 0.7853981634
+    inertia_kg_m2: Inertia = 0.013
+    holds: Annotated[bool, choice("holds by itself")] = False
+    max_length_m: MaxLength | None = None
 
 
-Drive = HandCrank
+class GearedCrank(Entered, frozen=True, tag="geared_crank", tag_field="kind"):
+    """A crank with a gearbox that climbs with the bar along a guide pipe.
+
+    Attributes:
+        key: Name in the file.
+        name: Generic name.
+        arm_m: From axle to hand grip, m.
+        ratio: Turns of the handle for one turn of the bar.
+        efficiency: Share of the hand's work that reaches the bar.
+        mass_kg: Gearbox and crank, which the bar carries, kg.
+        part: Catalogue key of the geared crank.
+        guide_part: Catalogue key of the guide pipe.
+        guide_buried_m: How deep the guide pipe stands in the ground, m.
+        inertia_kg_m2: Of crank and handle about their axle.
+        holds: Whether it holds a raised bar by itself.
+        max_length_m: Longest bar its maker allows, m, or None.
+    """
+
+    key: str
+    name: str
+    arm_m: Arm
+    ratio: Ratio
+    efficiency: Efficiency
+    mass_kg: Annotated[float, measure("crank mass on the bar", "kg", 0.0, 50.0)]
+    part: str
+    guide_part: str
+    guide_buried_m: Annotated[float, measure("guide pipe in the ground", "m", 0.0, 3.0)] = 0.6
+    inertia_kg_m2: Inertia = 0.004
+    holds: Annotated[bool, choice("holds by itself")] = True
+    max_length_m: MaxLength | None = None
+
+
+class LineDrum(Entered, frozen=True, tag="line_drum", tag_field="kind"):
+    """A drum with a crank that winds the cable of a drop-down side, with or without gears.
+
+    Attributes:
+        key: Name in the file.
+        name: Generic name.
+        arm_m: From axle to hand grip, m.
+        ratio: Turns of the handle for one turn of the drum.
+        efficiency: Share of the hand's work that reaches the cable.
+        drum_m: Diameter on which the cable winds, m.
+        part: Catalogue key of the drum.
+        inertia_kg_m2: Of crank and handle about their axle.
+        holds: Whether it holds the raised rod by itself.
+        max_length_m: Longest curtain its maker allows, m, or None.
+    """
+
+    key: str
+    name: str
+    arm_m: Arm
+    ratio: Ratio
+    efficiency: Efficiency
+    drum_m: Annotated[float, measure("drum diameter", "m_thin", 0.01, 0.5)]
+    part: str
+    inertia_kg_m2: Inertia = 0.004
+    holds: Annotated[bool, choice("holds by itself")] = True
+    max_length_m: MaxLength | None = None
+
+
+Drive = HandCrank | GearedCrank | LineDrum
+
+T = TypeVar("T", "Film", "Bar", Drive, "Part")
 
 
 class Part(Entered, frozen=True):
@@ -213,7 +305,7 @@ class Catalogue(Entered, frozen=True):
             _check_part(bar.part, known, f"bars: {bar.key}")
             _check_stick(bar, self.part(bar.part))
         for drive in self.drives:
-            for key in (drive.part, drive.extension_part, drive.joint_part):
+            for key in drive_parts(drive):
                 _check_part(key, known, f"drives: {drive.key}")
 
     def film(self, key: str) -> Film:
@@ -231,6 +323,15 @@ class Catalogue(Entered, frozen=True):
     def part(self, key: str) -> Part:
         """Return the part of that key; KeyError when there is none."""
         return _find(self.parts, key)
+
+
+def drive_parts(drive: Drive) -> tuple[str, ...]:
+    """Return the catalogue keys of the parts that a drive is made of."""
+    if isinstance(drive, HandCrank):
+        return (drive.part, drive.extension_part, drive.joint_part)
+    if isinstance(drive, GearedCrank):
+        return (drive.part, drive.guide_part)
+    return (drive.part,)
 
 
 def _find(things: tuple[T, ...], key: str) -> T:
@@ -253,6 +354,11 @@ def _check_part(key: str, known: set[str], owner: str) -> None:
 
 
 def _check_stick(bar: Bar, stick: Part) -> None:
+    if stick.counted_in != "m":
+        raise ValueError(
+            f"parts: {stick.key}: counted_in must be 'm', as the stick of the bar {bar.key!r} is "
+            "cut to length"
+        )
     if stick.holds <= bar.overlap_m:
         raise ValueError(
             f"bars: {bar.key}: a joint takes {bar.overlap_m:g} m and its stick {stick.key!r} is "

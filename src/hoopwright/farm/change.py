@@ -8,10 +8,11 @@ import itertools
 import math
 from typing import Any
 
+from hoopwright.farm.catalogue import Catalogue
 from hoopwright.farm.entered import Entered
-from hoopwright.farm.farm import Farm, Tunnel
+from hoopwright.farm.farm import Farm, Tunnel, fits_bar, fits_drive
 from hoopwright.farm.frame import EvenBows, Frame, ListedBows, bow_positions
-from hoopwright.farm.side import EndName, Panel, Side, Split
+from hoopwright.farm.side import CrankPlace, Panel, Side, SideKind, Split
 
 FieldPath = tuple[str | int, ...]
 
@@ -268,9 +269,41 @@ def move_hip(tunnel: Tunnel, sides: tuple[int, ...], height_m: float) -> Tunnel:
     return tunnel
 
 
-def set_crank_end(tunnel: Tunnel, side: int, panel: int, end: EndName) -> Tunnel:
-    """Return the tunnel with the crank of one curtain at an end."""
+def set_crank_end(tunnel: Tunnel, side: int, panel: int, end: CrankPlace) -> Tunnel:
+    """Return the tunnel with the crank of one curtain at an end, or in the middle."""
     return _with_value(tunnel, ("sides", side, "panels", panel, "crank_end"), end)
+
+
+def set_side_kind(tunnel: Tunnel, side: int, kind: SideKind, catalogue: Catalogue) -> Tunnel:
+    """Return the tunnel with another kind of side; bars and drives that do not fit are exchanged.
+
+    Raises:
+        ValueError: The catalogue has no bar or no drive for this kind.
+    """
+    chosen = tunnel.sides[side]
+    panels = tuple(_fitted(panel, kind, catalogue) for panel in chosen.panels)
+    changed = chosen.but(kind=kind, panels=panels)
+    if kind == "woven" and chosen.film is None:
+        woven = next((f.key for f in catalogue.films if f.woven), None)
+        changed = changed.but(film=woven)
+    return tunnel.but(sides=_swap(tunnel.sides, side, changed))
+
+
+def _fitted(panel: Panel, kind: SideKind, catalogue: Catalogue) -> Panel:
+    """Return the panel with the first bar and drive that fit, where its own do not."""
+    if kind == "fixed":
+        return panel
+    bar = catalogue.bar(panel.bar)
+    if not fits_bar(kind, bar):
+        bar = next((b for b in catalogue.bars if fits_bar(kind, b)), bar)
+    if not fits_bar(kind, bar):
+        raise ValueError("kind: the catalogue has no bar for a hem; add one to its bars first")
+    drive = catalogue.drive(panel.drive)
+    if not fits_drive(kind, drive):
+        drive = next((d for d in catalogue.drives if fits_drive(kind, d)), drive)
+    if not fits_drive(kind, drive):
+        raise ValueError("kind: the catalogue has no drive for this kind of side; add one first")
+    return panel.but(bar=bar.key, drive=drive.key)
 
 
 def nearest_bow(tunnel: Tunnel, at_m: float) -> float:

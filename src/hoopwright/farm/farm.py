@@ -5,11 +5,12 @@ from collections.abc import Iterator
 from decimal import Decimal
 from typing import Annotated, Literal
 
-from hoopwright.farm.catalogue import Catalogue
+from hoopwright.farm.catalogue import Bar, Catalogue, Drive, LineDrum
 from hoopwright.farm.entered import Entered, choice, measure
 from hoopwright.farm.frame import Frame, bow_positions
-from hoopwright.farm.side import Air, Side
+from hoopwright.farm.side import Air, Side, SideKind
 from hoopwright.farm.skin import End, Skin
+from hoopwright.farm.weather import Weather
 
 
 class Tunnel(Entered, frozen=True):
@@ -96,13 +97,20 @@ class Limits(Entered, frozen=True):
         hand_force_n: Greatest comfortable force at the crank handle, N.
         trailing_m: How far the free end of a bar may hang behind the cranked end, m.
         lift_kg: What one person lifts, kg.
-        rubbing_share: Added to the torque for rope, stiff film and a leaning bow.
+        rubbing_share: Added to the torque for rope, wet and stiff film and a leaning bow; there is
+            no published figure for it.
+        uneven_winding_m: How much the winding radius of one bar differs from place to place, m.
+        handle_height_m: Height at which the handle is turned, m.
+        handle_rate_per_min: Turns of the handle in a minute.
     """
 
     hand_force_n: Annotated[float, measure("hand force limit", "N", 5.0, 500.0)] = 60.0
     trailing_m: Annotated[float, measure("trailing limit", "m", 0.001, 2.0)] = 0.05
     lift_kg: Annotated[float, measure("one person lifts", "kg", 1.0, 100.0)] = 23.0
-    rubbing_share: Annotated[float, measure("rubbing", "share", 0.0, 1.0)] = 0.2
+    rubbing_share: Annotated[float, measure("rubbing, rope and wet film", "share", 0.0, 1.0)] = 0.2
+    uneven_winding_m: Annotated[float, measure("uneven winding", "m_thin", 0.0, 0.01)] = 0.0002
+    handle_height_m: Annotated[float, measure("handle height", "m", 0.2, 2.5)] = 1.0
+    handle_rate_per_min: Annotated[float, measure("handle turns", "1/min", 1.0, 120.0)] = 28.0
 
 
 class Bench(Entered, frozen=True):
@@ -131,6 +139,7 @@ class Farm(Entered, frozen=True):
         money: Currency, tax, freight.
         limits: What people can do.
         bench: Sealing bench.
+        weather: Wind and warmth that airing and rope are looked at with.
     """
 
     name: Annotated[str, choice("farm")]
@@ -141,6 +150,7 @@ class Farm(Entered, frozen=True):
     money: Money = Money()
     limits: Limits = Limits()
     bench: Bench = Bench()
+    weather: Weather = Weather()
 
     def __post_init__(self) -> None:
         """Refuse a farm without tunnels, equal names, and choices the catalogue lacks."""
@@ -164,6 +174,34 @@ class Farm(Entered, frozen=True):
                         f"tunnel {tunnel.name!r}, {label}: there is no {kind} {key!r} in the "
                         f"catalogue; it has {', '.join(sorted(known[kind])[:12])}"
                     )
+            for n, side in enumerate(tunnel.sides):
+                check_hardware(side, self.catalogue, f"tunnel {tunnel.name!r}, sides[{n}].panels")
+
+
+def fits_drive(kind: SideKind, drive: Drive) -> bool:
+    """Return whether a drive can work a kind of side: a drum its lines, a crank its bar."""
+    return isinstance(drive, LineDrum) == (kind == "drop_down")
+
+
+def fits_bar(kind: SideKind, bar: Bar) -> bool:
+    """Return whether a bar can hold a kind of curtain: a woven one has a hem and nothing else."""
+    return kind != "woven" or bar.grip == "hem"
+
+
+def check_hardware(side: Side, catalogue: Catalogue, label: str) -> None:
+    """Refuse bars and drives that cannot work the kind of side they are chosen for."""
+    if side.kind == "fixed":
+        return
+    for panel in side.panels:
+        if not fits_drive(side.kind, catalogue.drive(panel.drive)):
+            needed = "a line drum" if side.kind == "drop_down" else "a crank on the bar"
+            raise ValueError(
+                f"{label}: the drive {panel.drive!r} cannot work this kind of side; choose {needed}"
+            )
+        if not fits_bar(side.kind, catalogue.bar(panel.bar)):
+            raise ValueError(
+                f"{label}: the bar {panel.bar!r} has no hem to lie in; choose a bar for a hem"
+            )
 
 
 def _choices(tunnel: Tunnel) -> Iterator[tuple[str, str, str]]:
@@ -183,5 +221,7 @@ def _choices(tunnel: Tunnel) -> Iterator[tuple[str, str, str]]:
         for panel in side.panels:
             yield f"sides[{n}].panels", "roll bar", panel.bar
             yield f"sides[{n}].panels", "drive", panel.drive
+        if side.film is not None:
+            yield f"sides[{n}].film", "film", side.film
     if tunnel.air.blower is not None:
         yield "air.blower", "part", tunnel.air.blower

@@ -170,12 +170,16 @@ class SideBoards(Entered, frozen=True):
         baseboard_height_m: Top of the baseboard, m above the ground.
         hip_board: What the hip board is made of.
         baseboard: What the baseboard is made of.
+        stand_off_m: How far the hip board holds the film off the bow, m.
+        gutter_drop_m: How far a gutter on the hip board hangs below it, m; None without a gutter.
     """
 
     hip_height_m: Annotated[float, measure("hip board height", "m", 0.1, 20.0)]
     baseboard_height_m: Annotated[float, measure("baseboard top height", "m", 0.0, 5.0)]
     hip_board: Annotated[Board, choice("hip board")] = "wood"
     baseboard: Annotated[Board, choice("baseboard")] = "wood"
+    stand_off_m: Annotated[float, measure("hip board stands off", "m_thin", 0.0, 0.5)] = 0.0381
+    gutter_drop_m: Annotated[float, measure("gutter below the hip", "m", 0.0, 1.0)] | None = None
 
     def __post_init__(self) -> None:
         """Refuse a side with no opening."""

@@ -12,8 +12,45 @@ from hoopwright.files.fault import FileFault
 
 Raw = dict[str, Any]
 
-FORMAT = 1
-STEPS: dict[int, Callable[[Raw], Raw]] = {}
+FORMAT = 2
+
+
+def _name_rope_and_edge(raw: Raw) -> Raw:
+    """Raise from format 1, in which rope and bottom seal were yes or no."""
+    farm = raw["farm"]
+    tunnels = [
+        {**tunnel, "sides": [_with_named_edges(side) for side in tunnel["sides"]]}
+        for tunnel in farm["tunnels"]
+    ]
+    catalogue = _with_sticks_in_metres(farm["catalogue"])
+    return {**raw, "farm": {**farm, "tunnels": tunnels, "catalogue": catalogue}}
+
+
+def _with_named_edges(side: Raw) -> Raw:
+    panels = []
+    for panel in side["panels"]:
+        kept = {k: v for k, v in panel.items() if k not in ("rope", "bottom_seal")}
+        kept["rope"] = "zigzag" if panel.get("rope", True) else "none"
+        kept["bottom"] = "seal_profile" if panel.get("bottom_seal", True) else "none"
+        panels.append(kept)
+    return {**side, "panels": panels}
+
+
+def _with_sticks_in_metres(catalogue: Raw) -> Raw:
+    """Name the joints of the bars; what a stick holds was always read as metres."""
+    bars = [
+        {**bar, "joint": "splice" if bar["grip"] == "own_channel" else "swage"}
+        for bar in catalogue["bars"]
+    ]
+    sticks = {bar["part"] for bar in bars}
+    parts = [
+        {**part, "counted_in": "m"} if part["key"] in sticks else part
+        for part in catalogue["parts"]
+    ]
+    return {**catalogue, "bars": bars, "parts": parts}
+
+
+STEPS: dict[int, Callable[[Raw], Raw]] = {1: _name_rope_and_edge}
 
 
 def raise_format(raw: Raw, name: str) -> Raw:

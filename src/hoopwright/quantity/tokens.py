@@ -113,6 +113,12 @@ _SPELLED: tuple[tuple[str, float, str], ...] = (
     ("power", 1000.0, "kW"),
     ("share", 0.01, "% percent"),
     ("turns", 1.0, "turn turns"),
+    ("turns in a minute", 1 / factors.MINUTE_S, "turns/min turn/min rpm 1/min"),
+    ("changes in an hour", 1 / factors.HOUR_S, "changes/h change/h 1/h"),
+    ("inertia", 1.0, "kgm2"),
+    ("inertia", factors.POUND_KG * factors.FOOT_M**2, "lbft2"),
+    ("air flow per floor", 1 / factors.HOUR_S, "m3/hperm2 m3/h/m2"),
+    ("air flow per floor", factors.CFM_M3_S / factors.SQUARE_FOOT_M2, "cfm/ft2 cfm/sqft"),
 )
 _TOKENS = {
     spelling: Token(measures, size)

@@ -17,11 +17,11 @@ Source:
 
 import math
 import re
-from dataclasses import dataclass
 from decimal import ROUND_HALF_UP, Context, Decimal
 from functools import cache
 from typing import Any
 
+from hoopwright.quantity.codes import CODES, Code, Shown
 from hoopwright.quantity.factors import (
     CFM_M3_S,
     CUBIC_FOOT_M3,
@@ -53,15 +53,7 @@ from hoopwright.quantity.factors import (
     Units,
 )
 from hoopwright.quantity.lengths import LengthReading, format_length, length_in_metres, read_length
-from hoopwright.quantity.tokens import (
-    ENERGY,
-    FORCE_PER_LENGTH,
-    PER_AREA,
-    PER_LENGTH,
-    SI_OF,
-    Token,
-    find_token,
-)
+from hoopwright.quantity.tokens import SI_OF, Token, find_token
 from hoopwright.quantity.typed import OVER, ReadError, plain_text, read_mixed
 
 __all__ = [
@@ -107,80 +99,6 @@ __all__ = [
 LARGEST = 1_000_000_000
 
 
-@dataclass(frozen=True, slots=True)
-class _Shown:
-    """How a quantity is shown in one system.
-
-    Attributes:
-        label: The unit as printed, empty for a pure number.
-        size: One shown unit in the unit of the code.
-        digits: Decimals shown.
-    """
-
-    label: str
-    size: float
-    digits: int
-
-
-@dataclass(frozen=True, slots=True)
-class _Code:
-    """A unit code of the model.
-
-    Attributes:
-        measures: What it measures, in words.
-        size: One of the code's unit in the SI unit of what it measures.
-        imperial: How it is shown in the imperial system.
-        metric: How it is shown in the metric system.
-        trimmed: Whether zeros at the end of the decimals are left away.
-    """
-
-    measures: str
-    size: float
-    imperial: _Shown
-    metric: _Shown
-    trimmed: bool = False
-
-
-def _alike(measures: str, label: str, digits: int, *, size: float = 1.0) -> _Code:
-    shown = _Shown(label, 1.0, digits)
-    return _Code(measures, size, shown, shown, trimmed=True)
-
-
-_CODES: dict[str, _Code] = {
-    "m": _Code("length", 1, _Shown("ft", FOOT_M, 2), _Shown("m", 1, 3)),
-    "m_thin": _Code("length", 1, _Shown("in", INCH_M, 3), _Shown("mm", MILLIMETRE_M, 1)),
-    "m_film": _Code("length", 1, _Shown("mil", MIL_M, 1), _Shown("\u00b5m", MICRON_M, 0)),
-    "m2": _Code("area", 1, _Shown("ft\u00b2", SQUARE_FOOT_M2, 0), _Shown("m\u00b2", 1, 1)),
-    "m3": _Code("volume", 1, _Shown("ft\u00b3", CUBIC_FOOT_M3, 0), _Shown("m\u00b3", 1, 1)),
-    "kg": _Code("mass", 1, _Shown("lb", POUND_KG, 1), _Shown("kg", 1, 1)),
-    "kg/m": _Code(PER_LENGTH, 1, _Shown("lb/ft", POUND_FOOT_KG_M, 3), _Shown("kg/m", 1, 3)),
-    "kg/m2": _Code(
-        PER_AREA, 1, _Shown("lb/ft\u00b2", POUND_SQUARE_FOOT_KG_M2, 4), _Shown("kg/m\u00b2", 1, 3)
-    ),
-    "kg/m3": _Code(
-        "density", 1, _Shown("lb/ft\u00b3", POUND_CUBIC_FOOT_KG_M3, 1), _Shown("kg/m\u00b3", 1, 0)
-    ),
-    "N": _Code("force", 1, _Shown("lbf", LBF_N, 1), _Shown("N", 1, 0)),
-    "N/m": _Code(FORCE_PER_LENGTH, 1, _Shown("lbf/ft", LBF_FOOT_N_M, 2), _Shown("N/m", 1, 1)),
-    "N m": _Code(ENERGY, 1, _Shown("lbf\u00b7in", INCH_LBF_NM, 0), _Shown("N\u00b7m", 1, 1)),
-    "Pa": _Code("pressure", 1, _Shown("in w.c.", INCH_WATER_PA, 3), _Shown("Pa", 1, 1)),
-    "J": _Code(ENERGY, 1, _Shown("ft\u00b7lbf", FOOT_LBF_J, 0), _Shown("J", 1, 0)),
-    "m/s": _Code("speed", 1, _Shown("mph", MPH_M_S, 1), _Shown("m/s", 1, 1)),
-    "m/min": _Code("speed", 1 / MINUTE_S, _Shown("ft/min", FOOT_M, 1), _Shown("m/min", 1, 2)),
-    "m3/s": _Code("air flow", 1, _Shown("cfm", CFM_M3_S, 0), _Shown("m\u00b3/h", 1 / HOUR_S, 0)),
-    "rad": _Code(
-        "angle", 1, _Shown("\u00b0", DEGREE_RAD, 1), _Shown("\u00b0", DEGREE_RAD, 1), trimmed=True
-    ),
-    "deg": _alike("angle", "\u00b0", 1, size=DEGREE_RAD),
-    "min": _alike("time", "min", 1, size=MINUTE_S),
-    "h": _alike("time", "h", 1, size=HOUR_S),
-    "year": _alike("time", "yr", 1, size=YEAR_S),
-    "W": _alike("power", "W", 0),
-    "share": _Code("share", 1, _Shown("%", 0.01, 2), _Shown("%", 0.01, 2), trimmed=True),
-    "count": _alike("count", "", 0),
-    "turns": _alike("turns", "turns", 1),
-    "ratio": _alike("ratio", "", 3),
-}
 _CLOSE_LABELS = ("%", "\u00b0")
 _WORDLESS = ("money", "text")
 _NUMBER = re.compile(
@@ -218,7 +136,8 @@ def to_display(value: float, unit: str, units: Units) -> float:
     Source:
         `hoopwright.quantity.factors`.
     """
-    return value / _shown(unit, units).size
+    shown = _shown(unit, units)
+    return (value - shown.zero) / shown.size
 
 
 def from_display(number: float, unit: str, units: Units) -> float:
@@ -235,7 +154,8 @@ def from_display(number: float, unit: str, units: Units) -> float:
     Source:
         `hoopwright.quantity.factors`.
     """
-    return number * _shown(unit, units).size
+    shown = _shown(unit, units)
+    return number * shown.size + shown.zero
 
 
 def show(value: float | int | str | Decimal, unit: str, units: Units) -> str:
@@ -262,7 +182,7 @@ def show(value: float | int | str | Decimal, unit: str, units: Units) -> str:
         return format_length(float(value), units)
     shown = _shown(unit, units)
     text = _rounded_text(to_display(float(value), unit, units), shown.digits)
-    if _CODES[unit].trimmed and "." in text:
+    if CODES[unit].trimmed and "." in text:
         text = text.rstrip("0").rstrip(".")
     if not shown.label:
         return text
@@ -276,13 +196,13 @@ def _rounded_text(number: float | Decimal, digits: int) -> str:
     return f"{rounded if rounded else abs(rounded):,f}"
 
 
-def _code(unit: str) -> _Code:
-    if unit not in _CODES:
-        raise ValueError(f"{unit!r} is no unit code; known are {', '.join((*_CODES, *_WORDLESS))}")
-    return _CODES[unit]
+def _code(unit: str) -> Code:
+    if unit not in CODES:
+        raise ValueError(f"{unit!r} is no unit code; known are {', '.join((*CODES, *_WORDLESS))}")
+    return CODES[unit]
 
 
-def _shown(unit: str, units: Units) -> _Shown:
+def _shown(unit: str, units: Units) -> Shown:
     code = _code(unit)
     return code.imperial if units == "imperial" else code.metric
 
@@ -324,10 +244,12 @@ def read_number(text: str, unit: str, units: Units) -> float:
     typed = (found["token"] or "").strip()
     if not typed:
         return from_display(signed, unit, units)
+    if code.measures == "temperature":
+        return _temperature(signed, typed, code, label)
     return signed * _token_size(typed, code, label) / code.size
 
 
-def _token_size(typed: str, code: _Code, label: str) -> float:
+def _token_size(typed: str, code: Code, label: str) -> float:
     """Return one of a typed unit in the SI unit of what the field measures."""
     token = find_token(typed, code.measures) or _foreign_token(typed)
     if token is None:
@@ -343,7 +265,16 @@ def _token_size(typed: str, code: _Code, label: str) -> float:
     return token.size
 
 
-def _forms(code: _Code, label: str) -> str:
+def _temperature(number: float, typed: str, code: Code, label: str) -> float:
+    """Return a typed temperature, K; a degree alone does not say of which scale."""
+    letters = typed.replace("\u00b0", "").replace("deg", "").strip().upper()
+    for shown in (code.imperial, code.metric, Shown("K", 1, 1)):
+        if letters == shown.label[-1]:
+            return number * shown.size + shown.zero
+    raise ReadError(f"\u201c{typed}\u201d is not a temperature scale. {_forms(code, label)}")
+
+
+def _forms(code: Code, label: str) -> str:
     if not label:
         return "Write a number alone, like 12."
     if code.imperial.label == code.metric.label:
