@@ -10,12 +10,13 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import Generic, ParamSpec, TypeVar
 
+from hoopwright.airing import air_tunnel
 from hoopwright.checks import Case, check_farm, check_tunnel, sort_findings
 from hoopwright.checks.variant import TunnelPlan, Variant
 from hoopwright.cost import Cost, price_order
 from hoopwright.cover import lay_skin
 from hoopwright.curtain import work_curtains
-from hoopwright.farm import Bench, Catalogue, Farm, Limits, Money, Tunnel
+from hoopwright.farm import Bench, Catalogue, Farm, Limits, Money, Tunnel, Weather
 from hoopwright.farm.skin import Covering
 from hoopwright.inflation import fill_cells
 from hoopwright.order import Order, place_order
@@ -61,6 +62,7 @@ _survey = Remembered(survey_frame)
 _cover = Remembered(lay_skin)
 _curtains = Remembered(work_curtains)
 _inflation = Remembered(fill_cells)
+_airing = Remembered(air_tunnel)
 _needs = Remembered(count_parts)
 
 
@@ -112,17 +114,24 @@ def preview(farm: Farm, last: Plan) -> Plan:
 
 
 def _plan_tunnels(farm: Farm) -> tuple[TunnelPlan, ...]:
-    shared = (farm.catalogue, farm.money, farm.limits, farm.bench)
+    shared = (farm.catalogue, farm.money, farm.limits, farm.bench, farm.weather)
     return tuple(_tunnel(tunnel, *shared) for tunnel in farm.tunnels)
 
 
 def _plan_tunnel(
-    tunnel: Tunnel, catalogue: Catalogue, money: Money, limits: Limits, bench: Bench
+    tunnel: Tunnel,
+    catalogue: Catalogue,
+    money: Money,
+    limits: Limits,
+    bench: Bench,
+    weather: Weather,
 ) -> TunnelPlan:
     survey = _survey(tunnel.frame)
     ways: dict[Covering, Variant] = {}
     for covering in ("one_sheet", "roof_and_sides"):
-        ways[covering] = _skin_tunnel(covering, tunnel, survey, catalogue, money, limits, bench)
+        ways[covering] = _skin_tunnel(
+            covering, tunnel, survey, catalogue, money, limits, bench, weather
+        )
     chosen = ways.pop(tunnel.skin.covering)
     (other,) = ways.values()
     case = Case(tunnel, survey, chosen, other, catalogue, limits, money.currency)
@@ -142,6 +151,7 @@ def _skin_tunnel(
     money: Money,
     limits: Limits,
     bench: Bench,
+    weather: Weather,
 ) -> Variant:
     frame, skin, sides, ends, air = (
         tunnel.frame,
@@ -152,6 +162,7 @@ def _skin_tunnel(
     )
     cover = _cover(covering, survey, skin, sides, ends, catalogue.films, air.inflated_sides)
     curtains = _curtains(
+        frame.boards,
         survey,
         sides,
         cover,
@@ -159,14 +170,22 @@ def _skin_tunnel(
         catalogue.drives,
         catalogue.parts,
         limits,
+        weather,
         skin.allowances.bar_wrap_m,
     )
     inflation = _inflation(survey, skin, sides, air, cover, bench)
+    airing = _airing(survey, sides, curtains, weather)
     needs = _needs(frame, survey, skin, sides, ends, air, cover, curtains, inflation, catalogue)
     order = place_order(((tunnel.name, needs),), ((tunnel.name, cover.pieces),), catalogue)
     cost = price_order(order, money, survey.floor_area_m2, inflation.bench_min, bench, False)
     return Variant(
-        cover=cover, curtains=curtains, inflation=inflation, needs=needs, order=order, cost=cost
+        cover=cover,
+        curtains=curtains,
+        inflation=inflation,
+        airing=airing,
+        needs=needs,
+        order=order,
+        cost=cost,
     )
 
 

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from hoopwright.airing import Airing
 from hoopwright.cost import Cost
 from hoopwright.cover import Cover
 from hoopwright.curtain import CurtainWork
@@ -20,6 +21,7 @@ class Variant:
         cover: Sheets.
         curtains: Mechanics of each curtain.
         inflation: Seals, cells, jumpers.
+        airing: What opens and what air passes.
         needs: What each place needs.
         order: What to buy for this tunnel by itself.
         cost: What that costs, without freight.
@@ -28,6 +30,7 @@ class Variant:
     cover: Cover
     curtains: tuple[CurtainWork, ...]
     inflation: Inflation
+    airing: Airing
     needs: tuple[Need, ...]
     order: Order
     cost: Cost
