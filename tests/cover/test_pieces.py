@@ -9,7 +9,16 @@ from hoopwright.farm import Allowances, EvenBows, RoundBow, SideBoards, Tunnel
 from hoopwright.farm.skin import Covering
 from hoopwright.quantity.working import explain
 from laying import laid, of_role
-from samples import double_tunnel, gothic_tunnel, layers, rafter_tunnel, side, tunnel
+from samples import (
+    double_tunnel,
+    drop_side,
+    gothic_tunnel,
+    layers,
+    rafter_tunnel,
+    side,
+    tunnel,
+    woven_side,
+)
 
 FOOT_M = 0.3048
 BOTH: tuple[Covering, Covering] = ("one_sheet", "roof_and_sides")
@@ -19,6 +28,8 @@ TUNNELS = {
     "rafters": rafter_tunnel(),
     "double": double_tunnel(),
     "fixed": tunnel(sides=(side(kind="fixed"), side("East side"))),
+    "woven": tunnel(sides=(woven_side(), side("East side"))),
+    "drop_down": tunnel(sides=(side(film="inside"), drop_side("East side")), roof_layers=2),
 }
 each_tunnel = pytest.mark.parametrize("one", TUNNELS.values(), ids=TUNNELS)
 
@@ -217,3 +228,18 @@ def test_film_that_is_not_listed_is_a_broken_promise() -> None:
     strange = plain.skin.roof.but(outer="nowhere")
     with pytest.raises(KeyError):
         laid(plain.but(skin=plain.skin.but(roof=strange)))
+
+
+def test_one_sheet_leaves_each_side_its_own_curtains() -> None:
+    # Woven on the first side: 1.25 + 0.05 + 0.1524 + 0.3048 high, 21 + 2 x 0.3048 long; the tail
+    # of the sheet covers the second side alone.
+    cover = laid(tunnel(sides=(woven_side(), side("East side"))), "one_sheet")
+    (curtain,) = of_role(cover, "curtain")
+    assert (curtain.mark, curtain.film) == ("piece/curtain/single/0/0", "inside")
+    assert (curtain.width_m, curtain.length_m) == pytest.approx((1.7572, 21.6096))
+    assert cover.side_height_m == (curtain.width_m, 0.0)
+    assert "covers the sides" in cover.working("side_height_m").rule
+    assert len(of_role(cover, "pocket")) == 2
+    (sheet,) = of_role(cover, "whole sheet")
+    assert [a.surface for a in sheet.areas] == ["roof", "side1"]
+    assert [c.mark for c in cover.curtains] == ["side/0/panel/0", "side/1/panel/0"]

@@ -7,8 +7,9 @@ from hoopwright.cover.side_pieces import LaidSide, SideCase, lay_side
 from hoopwright.farm import Side, Split
 from hoopwright.farm.skin import Covering
 from hoopwright.survey import survey_frame
-from samples import layers, side, small_catalogue, tunnel
+from samples import drop_side, layers, side, small_catalogue, tunnel, woven_side
 
+BOTH: tuple[Covering, Covering] = ("one_sheet", "roof_and_sides")
 FILMS = {film.key: film for film in small_catalogue().films}
 
 
@@ -68,3 +69,29 @@ def test_side_covered_by_the_roof_sheet_has_no_height_of_its_own() -> None:
     assert laid.height is None
     assert [p.role for p in laid.pieces] == ["split strip"]
     assert len(laid.curtains) == 2
+
+
+def test_drop_down_curtain_lies_from_the_baseboard_to_the_hip() -> None:
+    (area,) = _where(_laid(drop_side()), "curtain")
+    assert (area.from_m, area.to_m) == pytest.approx((1.5 - 0.3048, 22.5 + 0.3048))
+    assert (area.low_m, area.high_m) == pytest.approx((0.3, 1.5))
+
+
+@pytest.mark.parametrize("first", [woven_side(), drop_side()], ids=["woven", "drop_down"])
+def test_side_with_its_own_curtains_is_laid_the_same_both_ways(first: Side) -> None:
+    split = first.but(splits=(Split(at_m=9.0),), panels=first.panels * 2)
+    whole, apart = (_laid(split, covering, inflated=True) for covering in BOTH)
+    assert whole == apart
+    assert [p.role for p in whole.pieces] == ["curtain", "curtain", "pocket", "pocket"]
+    assert {p.layer for p in whole.pieces} == {"single"}
+    assert whole.height is not None
+
+
+def test_film_of_its_own_is_what_the_curtains_are_cut_from() -> None:
+    laid = _laid(side(film="inside"))
+    assert [(p.role, p.film) for p in laid.pieces] == [
+        ("curtain", "inside"),
+        ("pocket", "clear"),
+        ("pocket", "clear"),
+    ]
+    assert _laid(side(film="inside"), "one_sheet").height is None

@@ -1,14 +1,27 @@
 """How widths and heights add up, by hand on plumb legs."""
 
 import pytest
+from shapely import LineString
 
 from hoopwright.cover import sizes
 from hoopwright.cover.cover import LayerName
 from hoopwright.cover.size import add_up
 from hoopwright.farm import Allowances, Side, SideBoards, Tunnel
+from hoopwright.farm.frame import Profile
 from hoopwright.survey import survey_frame
 from laying import laid, of_role
-from samples import layers, rafter_tunnel, round_profile, side, tunnel
+from samples import (
+    double_tunnel,
+    drop_side,
+    gothic_profile,
+    layers,
+    rafter_profile,
+    rafter_tunnel,
+    round_profile,
+    side,
+    tunnel,
+    woven_side,
+)
 
 # The hip board is at the top of legs of 1.5 m and the baseboard at 0.3 m, so all ways along the
 # bow below the hip are differences of heights.
@@ -138,3 +151,90 @@ def test_roof_reaches_past_both_hip_boards(hip_tail_m: float) -> None:
     (roof,) = of_role(laid(one), "roof sheet")
     # R = (16 + 4.84)/4.4 = 4.736364, arc = 4 R atan(2.2/4) = 9.526593 from hip to hip.
     assert roof.width_m == pytest.approx(9.526593 + 2 * hip_tail_m, abs=1e-6)
+
+
+def test_woven_curtain_has_film_for_bead_and_hem() -> None:
+    # 1.5 - 0.25 to the bar, 0.05 slack, 0.1524 over the bead, 0.3048 for the hem.
+    size = _height(woven_side())
+    assert size.total_m == pytest.approx(1.25 + 0.05 + 0.1524 + 0.3048)
+    assert [t.name for t in size.terms] == [
+        "hip seam to shut bar",
+        "slack",
+        "turned over the bead at the hip",
+        "hem for the roll bar",
+    ]
+
+
+def test_drop_down_curtain_reaches_from_below_the_baseboard_round_the_rod() -> None:
+    # 1.2 from the baseboard to the rod at the hip, 0.05 slack, 0.3048 round the rod and 0.3048
+    # below the baseboard channel; at which height its rod would hang as a bar does not matter.
+    size = _height(drop_side())
+    assert size.total_m == pytest.approx(1.2 + 0.05 + 0.3048 + 0.3048)
+    assert [t.name for t in size.terms] == [
+        "baseboard to the rod at the hip",
+        "slack",
+        "wrap on the rod",
+        "tail at the baseboard",
+    ]
+    assert _height(drop_side().but(shut_height_m=0.9)).total_m == size.total_m
+
+
+@pytest.mark.parametrize("profile", [round_profile(), gothic_profile(), rafter_profile()])
+def test_drop_down_curtain_follows_the_bow_from_baseboard_to_hip(profile: Profile) -> None:
+    boards = SideBoards(hip_height_m=2.4, baseboard_height_m=0.2)
+    plain = tunnel(profile, (drop_side(), side("East side")))
+    survey = survey_frame(plain.frame.but(boards=(boards, boards)))
+    base_m, hip_m = survey.base_at_m[0], survey.hip_at_m[0]
+    steps = 4000
+    bow = LineString(
+        [survey.curve.point_at(base_m + (hip_m - base_m) * n / steps) for n in range(steps + 1)]
+    )
+    hang = sizes.curtain_hang(survey, 0, plain.sides[0])
+    assert hang.total_m == pytest.approx(bow.length + 0.05, abs=1e-5)
+    heights_m = [y for _, y in bow.coords]
+    assert (heights_m[0], heights_m[-1]) == pytest.approx((0.2, 2.4))
+
+
+@pytest.mark.parametrize("first", [woven_side(), drop_side()], ids=["woven", "drop_down"])
+def test_whole_sheet_ends_at_the_hip_of_a_side_with_its_own_curtains(first: Side) -> None:
+    # A tail of 0.2286 m there; on the other side 1.25 to the bar, 0.05 slack, 0.3048 wrap.
+    one = tunnel(sides=(first, side("East side")))
+    assert _sheet_beyond_roof(one) == pytest.approx(0.2286 + 1.25 + 0.05 + 0.3048)
+    (sheet,) = of_role(laid(one, "one_sheet"), "whole sheet")
+    assert "ends at the hip" in sheet.working("width_m").rule
+    (plain,) = of_role(laid(tunnel(), "one_sheet"), "whole sheet")
+    assert "ends at the hip" not in plain.working("width_m").rule
+
+
+def test_whole_sheet_between_two_such_sides_is_as_wide_as_a_roof_sheet() -> None:
+    one = tunnel(sides=(woven_side(), drop_side("East side")), roof_layers=2)
+    whole = [p.width_m for p in of_role(laid(one, "one_sheet"), "whole sheet")]
+    assert whole == pytest.approx([p.width_m for p in of_role(laid(one), "roof sheet")])
+
+
+def test_curtains_of_one_layer_are_never_cut_for_air() -> None:
+    # Both sides are to be inflated, but there is no second layer to lift.
+    double = double_tunnel()
+    one = double.but(sides=(woven_side(), side("East side", film="inside")))
+    flat = one.but(air=one.air.but(inflated_sides=(False, False)))
+    for covering in ("roof_and_sides", "one_sheet"):
+        widths = [
+            [p.width_m for p in laid(t, covering).pieces if p.areas[0].surface == "side0"]
+            for t in (one, flat)
+        ]
+        assert widths[0] == widths[1] != []
+    assert [p.width_m for p in of_role(laid(one), "curtain")] == [
+        p.width_m for p in of_role(laid(flat), "curtain")
+    ]
+    # In one sheet the roll-up side has the sheet's two layers: 0.04746 m as worked above.
+    outer, still = (of_role(laid(t, "one_sheet"), "whole sheet")[0].width_m for t in (one, flat))
+    assert outer - still == pytest.approx(0.04746, abs=1e-5)
+
+
+@pytest.mark.parametrize(
+    "first", [woven_side(), drop_side(), side(film="inside")], ids=["woven", "drop_down", "film"]
+)
+def test_pocket_beside_another_film_is_cut_to_the_baseboard(first: Side) -> None:
+    # 1.2 + 0.1524 + 0.3048.
+    one = tunnel(sides=(first, side("East side")))
+    assert [p.width_m for p in of_role(laid(one), "pocket")][:2] == pytest.approx([1.6572] * 2)

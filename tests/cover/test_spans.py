@@ -7,7 +7,7 @@ import pytest
 from hoopwright.cover import Cover
 from hoopwright.farm import ListedBows, Side, Split, Tunnel
 from laying import laid, of_role
-from samples import side, tunnel
+from samples import drop_side, side, tunnel, woven_side
 
 LAP_M = 0.3048
 
@@ -120,3 +120,26 @@ def test_curtains_of_one_sheet_are_of_the_roof_film() -> None:
     assert whole.thickness_m == pytest.approx(0.00035)
     assert whole.film_mass_kg_m2 == pytest.approx(0.322)
     assert apart.film_mass_kg_m2 == pytest.approx(0.184)
+
+
+@pytest.mark.parametrize("one_side", [woven_side, drop_side])
+def test_splits_of_a_side_with_its_own_curtains_lap_in_one_sheet_too(one_side: object) -> None:
+    splits = (Split(at_m=9.0), Split(at_m=15.0, join="strip"))
+    cover = laid(_with(one_side("West side", splits)), "one_sheet")  # type: ignore[operator]
+    assert _openings(cover) == [(1.5, 9.0), (9.0, 15.0), (16.5, 22.5)]
+    assert _films(cover) == [
+        pytest.approx(s)
+        for s in ((1.5 - LAP_M, 9.0 + LAP_M), (9.0 - LAP_M, 15.0 + LAP_M), (16.5 - LAP_M, 22.8048))
+    ]
+    assert list(_fixed(cover)) == ["side/0/pocket/front", "side/0/strip/1", "side/0/pocket/back"]
+
+
+def test_film_of_its_own_is_what_winds_on_the_bar() -> None:
+    plain = _with(side(film="inside"))
+    double = plain.but(skin=plain.skin.but(sides=plain.skin.sides.but(count=2)))
+    curtain, other = laid(double).curtains
+    # 0.15 mm at 920 kg/m3; the other side has both layers, 0.35 mm.
+    assert (curtain.layers, other.layers) == (1, 2)
+    assert curtain.thickness_m == pytest.approx(0.00015)
+    assert curtain.film_mass_kg_m2 == pytest.approx(0.138)
+    assert other.film_mass_kg_m2 == pytest.approx(0.322)

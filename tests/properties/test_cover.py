@@ -27,7 +27,7 @@ from hoopwright.farm.skin import Covering
 from hoopwright.survey import Survey, survey_frame
 from laying import laid, of_role
 from profiles import profiles
-from samples import layers, small_catalogue, tunnel
+from samples import INSIDE, layers, small_catalogue, tunnel
 from samples import side as plain_side
 
 BOTH: tuple[Covering, Covering] = ("one_sheet", "roof_and_sides")
@@ -50,7 +50,7 @@ def bows(draw: st.DrawFn) -> Bows:
 
 @st.composite
 def sides(draw: st.DrawFn, spots: tuple[float, ...], boards: SideBoards) -> Side:
-    """Draw a side whose bar hangs at the baseboard or below it."""
+    """Draw a side of any kind whose bar hangs at the baseboard or below it."""
     bays = len(spots) - 1
     front = draw(st.integers(0, min(3, bays - 1)))
     back = draw(st.integers(0, min(3, bays - 1 - front)))
@@ -66,7 +66,8 @@ def sides(draw: st.DrawFn, spots: tuple[float, ...], boards: SideBoards) -> Side
     return plain_side(
         draw(st.sampled_from(["West side", "East side"])),
         splits,
-        kind=draw(st.sampled_from(["roll_up", "roll_up", "fixed"])),
+        kind=draw(st.sampled_from(["roll_up", "roll_up", "fixed", "woven", "drop_down"])),
+        film=draw(st.sampled_from([None, INSIDE])),
         shut_height_m=draw(st.floats(0.0, 1.0)) * boards.baseboard_height_m,
         pocket_bays=(front, back),
         slack_m=draw(st.floats(0.0, 0.2)),
@@ -208,6 +209,25 @@ def test_outer_layer_is_never_smaller_than_the_inner(one: Tunnel, covering: Cove
             outer = sheets[mark.replace("/inner/", "/outer/")]
             assert outer.width_m >= piece.width_m
             assert outer.length_m == piece.length_m
+
+
+@slow
+@given(tunnels())
+def test_side_with_its_own_curtains_does_not_ask_how_the_roof_is_laid(one: Tunnel) -> None:
+    whole, apart = (laid(one, covering) for covering in BOTH)
+    for n, side in enumerate(one.sides):
+        if side.kind in ("woven", "drop_down"):
+            for found in ("pieces", "curtains", "fixed"):
+                same = [
+                    [
+                        x
+                        for x in getattr(cover, found)
+                        if f"/{n}/" in x.mark and "/end-" not in x.mark
+                    ]
+                    for cover in (whole, apart)
+                ]
+                assert same[0] == same[1]
+            assert whole.side_height_m[n] == apart.side_height_m[n] > 0
 
 
 @slow

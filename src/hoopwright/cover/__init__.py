@@ -2,5 +2,6 @@
 
 from hoopwright.cover.cover import Area, Cover, CurtainSpan, FixedSpan, Piece
 from hoopwright.cover.pieces import lay_skin
+from hoopwright.cover.side_film import own_sheets
 
-__all__ = ["Area", "Cover", "CurtainSpan", "FixedSpan", "Piece", "lay_skin"]
+__all__ = ["Area", "Cover", "CurtainSpan", "FixedSpan", "Piece", "lay_skin", "own_sheets"]

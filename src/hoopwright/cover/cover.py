@@ -79,11 +79,12 @@ class CurtainSpan(Explained):
         index: Its number from the front, from 0.
         open_from_m: Opening from the front, m.
         open_to_m: End of the opening, m.
-        from_m: Front edge of the curtain with its lap, m; in one sheet the slit in front of it,
-            which lies before the opening when a strip stands behind the curtain.
+        from_m: Front edge of the curtain with its lap, m; cut in the tail of one sheet the slit in
+            front of it, which lies before the opening when a strip stands behind the curtain.
         to_m: Back edge with its lap, m; in one sheet the slit behind it.
         length_m: Length of curtain and bar, m.
-        hang_m: Film from the hip seam to the bar when shut, along the bow, slack included, m.
+        hang_m: Film from the hip seam to the bar when shut, along the bow, slack included, m; of a
+            drop-down curtain from the baseboard to the rod at the hip.
         cut_height_m: Height the film is cut to, of two layers the outer, m (in one sheet: what it
             adds to the sheet).
         layers: Layers wound together.
@@ -134,7 +135,8 @@ class Cover(Explained):
         curtains: Where curtains hang.
         fixed: Fixed film on the sides.
         sheet_width_m: Width of the outer roof sheet, or of the outer whole sheet, m.
-        side_height_m: On each side, cut height of the side film, m; 0 in one sheet.
+        side_height_m: On each side, cut height of the side film, m; 0 where the sheet of the roof
+            covers the side.
         film_area_m2: All sheets together, m2.
         film_mass_kg: All sheets together, kg.
     """

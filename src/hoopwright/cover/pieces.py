@@ -5,11 +5,11 @@ from itertools import pairwise
 
 from hoopwright.cover.cover import Area, Cover, LayerName, Piece, Surface
 from hoopwright.cover.sheet import Place, cut_piece
+from hoopwright.cover.side_film import layer_films
 from hoopwright.cover.side_pieces import LaidSide, SideCase, lay_side
 from hoopwright.cover.size import Size, add_up
 from hoopwright.cover.sizes import (
     TOLERANCE,
-    layer_films,
     roof_width,
     seam_length,
     whole_length,
@@ -79,6 +79,7 @@ def _roof_pieces(
     """Yield the sheets over the bows, layer by layer, from front to back."""
     spots = (0.0, *skin.cross_seams_m, survey.length_m)
     whole = covering == "one_sheet"
+    below = tuple(case for case in cases if not case.own)
     title = "Whole sheet" if whole else "Roof sheet"
     count = len(spots) - 1
     for layer in layer_films(skin.roof):
@@ -89,7 +90,7 @@ def _roof_pieces(
                 None,
                 k,
                 title if count == 1 else f"{title} {k + 1} of {count}",
-                _roof_areas(survey, skin, ends, cases if whole else ()),
+                _roof_areas(survey, skin, ends, below),
             )
             yield cut_piece(place, layer, widths[layer[0]], length, films)
 
@@ -166,11 +167,10 @@ def _height_working(laid: tuple[LaidSide, LaidSide], sides: tuple[Side, Side]) -
     terms: list[Term] = []
     rules: list[str] = []
     for one, side in zip(laid, sides, strict=True):
-        if one.height is None:
-            return Working(
-                "side_height_m", "The sheet of the roof covers the sides, so none is cut."
-            )
-        if one.height.rule not in rules:
-            rules.append(one.height.rule)
-        terms += [Term(f"{side.name}: {t.name}", t.value, t.unit) for t in one.height.terms]
+        rule = "The sheet of the roof covers the sides, so none is cut."
+        if one.height is not None:
+            rule = one.height.rule
+            terms += [Term(f"{side.name}: {t.name}", t.value, t.unit) for t in one.height.terms]
+        if rule not in rules:
+            rules.append(rule)
     return Working("side_height_m", " ".join(rules), tuple(terms))

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from hoopwright.cover.cover import Area, CurtainSpan, FixedSpan, Piece, Role, Surface
 from hoopwright.cover.sheet import Place, cut_piece
+from hoopwright.cover.side_film import curtain_films, layer_films, own_sheets
 from hoopwright.cover.size import Size, add_up
 from hoopwright.cover.sizes import (
     TOLERANCE,
@@ -12,7 +13,6 @@ from hoopwright.cover.sizes import (
     curtain_height,
     curtain_share,
     fixed_height,
-    layer_films,
     pocket_height,
     whole_length,
 )
@@ -70,6 +70,11 @@ class SideCase:
         return Area(SURFACES[self.n], *ends, low_m, hip_m)
 
     @property
+    def own(self) -> bool:
+        """Return whether the side has sheets of its own."""
+        return own_sheets(self.side, self.covering)
+
+    @property
     def base_m(self) -> float:
         """Return the height of the top of the baseboard, m."""
         return self.survey.curve.point_at(self.survey.base_at_m[self.n])[1]
@@ -77,30 +82,36 @@ class SideCase:
     @property
     def low_m(self) -> float:
         """Return the height down to which the side's film hangs, m."""
-        return self.base_m if self.side.kind == "fixed" else self.side.shut_height_m
+        held = self.side.kind in ("fixed", "drop_down")
+        return self.base_m if held else self.side.shut_height_m
 
 
 def lay_side(case: SideCase) -> LaidSide:
     """Return a side with its film."""
     side, bows_m = case.side, case.survey.bows_m
-    fixed = fixed_spans(case.n, side, bows_m, case.covering)
-    hanging = _hanging(case)
-    curtains = curtain_spans(case.n, side, bows_m, case.covering, hanging)
-    pieces = list(_strips(case, fixed))
-    if case.covering == "one_sheet":
-        return LaidSide(tuple(pieces), curtains, fixed, None)
+    fixed = fixed_spans(case.n, side, bows_m, case.own)
     if side.kind == "fixed":
-        height = fixed_height(case.survey, case.skin, case.n)
-        return LaidSide(tuple(_side_sheets(case, height)), curtains, fixed, height)
-    pieces = [*_curtains(case, curtains), *_pockets(case, fixed), *pieces]
-    return LaidSide(tuple(pieces), curtains, fixed, hanging.cut)
+        return _fixed_side(case, fixed)
+    hanging = _hanging(case)
+    curtains = curtain_spans(case.n, side, bows_m, case.own, hanging)
+    strips = tuple(_strips(case, fixed))
+    if not case.own:
+        return LaidSide(strips, curtains, fixed, None)
+    pieces = (*_curtains(case, curtains), *_pockets(case, fixed), *strips)
+    return LaidSide(pieces, curtains, fixed, hanging.cut)
+
+
+def _fixed_side(case: SideCase, fixed: tuple[FixedSpan, ...]) -> LaidSide:
+    if not case.own:
+        return LaidSide((), (), fixed, None)
+    height = fixed_height(case.survey, case.skin, case.n)
+    return LaidSide(tuple(_side_sheets(case, height)), (), fixed, height)
 
 
 def _hanging(case: SideCase) -> Hanging:
     """Return how high the side's curtains are cut, the outer layer where there are two."""
-    apart = case.covering == "roof_and_sides"
-    layers = layer_films(case.skin.sides if apart else case.skin.roof)
-    height = curtain_height if apart else curtain_share
+    layers = curtain_films(case.side, case.skin, case.covering)
+    height = curtain_height if case.own else curtain_share
     return Hanging(
         hang=curtain_hang(case.survey, case.n, case.side),
         cut=height(case.survey, case.skin, case.n, case.side, layers[0][0], case.inflated),
@@ -111,7 +122,7 @@ def _hanging(case: SideCase) -> Hanging:
 
 def _curtains(case: SideCase, curtains: tuple[CurtainSpan, ...]) -> Iterator[Piece]:
     tolerance_m = case.skin.allowances.measuring_tolerance_m
-    for layer in layer_films(case.skin.sides):
+    for layer in curtain_films(case.side, case.skin, case.covering):
         width = curtain_height(case.survey, case.skin, case.n, case.side, layer[0], case.inflated)
         for span in curtains:
             length = add_up(

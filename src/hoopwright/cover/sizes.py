@@ -8,8 +8,10 @@ import math
 
 from hoopwright.cover.bulge import bulge_extra
 from hoopwright.cover.cover import LayerName
+from hoopwright.cover.side_film import own_sheets
 from hoopwright.cover.size import Size, add_up
-from hoopwright.farm import Layers, Side, Skin
+from hoopwright.farm import Allowances, Side, Skin
+from hoopwright.farm.side import SideKind
 from hoopwright.survey import Survey
 
 TOLERANCE = "tape tolerance"
@@ -19,15 +21,24 @@ BULGE_RULE = (
     "that hold it, raised by the gap, less the arc at rest, both reckoned as circle arcs whatever "
     "the shape of the bow."
 )
+OWN_RULE = " On a side that has sheets of its own it ends at the hip, with the roof's tail there."
+HANG_RULES: dict[SideKind, str] = {
+    "roll_up": "Along the bow from the hip seam to the bar when shut, and the slack.",
+    "woven": "Along the bow from the hip seam to the bar when shut, and the slack.",
+    "drop_down": "Along the bow from the baseboard to the rod, which hangs at the hip when the "
+    "curtain is shut, and the slack.",
+}
+HEIGHT_RULES: dict[SideKind, str] = {
+    "roll_up": "Along the bow from the hip seam to the bar when shut, with the tail above the hip "
+    "board, the slack and the wrap on the bar.",
+    "woven": "Along the bow from the hip seam to the bar when shut, with the slack, what is turned "
+    "over the bead that slides into the top profile, and the hem for the bar.",
+    "drop_down": "Along the bow from the baseboard to the rod, which hangs at the hip when the "
+    "curtain is shut, with the slack, the tail below the baseboard channel and the wrap on the "
+    "rod.",
+}
 
 Part = tuple[str, float]
-
-
-def layer_films(layers: Layers) -> tuple[tuple[LayerName, str], ...]:
-    """Return name and film key of each layer, the outer one first."""
-    if layers.count == 1:
-        return (("single", layers.outer),)
-    return (("outer", layers.outer), ("inner", layers.inner))
 
 
 def side_drop(survey: Survey, side: int, height_m: float) -> float:
@@ -67,12 +78,15 @@ def whole_width(
         below += _below_hip(survey, skin, n, side)
         if side.kind == "fixed":
             held_at_m[n] = survey.base_at_m[n]
-        elif inflated_sides[n] and layer == "outer":
+        elif inflated_sides[n] and layer == "outer" and not own_sheets(side, "one_sheet"):
             below.append((f"{side.name}: {BULGE}", _side_bulge(survey, skin, n, side)))
+    own = any(own_sheets(side, "one_sheet") for side in sides)
     return add_up(
         "Over the outside of the bow from hip seam to hip seam; then on a roll-up side down the "
         "bow to the shut bar with slack and wrap, on a fixed side and in pockets to the baseboard "
-        "with its tail, whichever is longer." + _bulge_rule(layer, skin.inflation_gap_m),
+        "with its tail, whichever is longer."
+        + (OWN_RULE if own else "")
+        + _bulge_rule(layer, skin.inflation_gap_m),
         ("over the bow, hip to hip", survey.roof_girth_m),
         *below,
         (BULGE, _arch_bulge(survey, skin, layer, (held_at_m[0], held_at_m[1]))),
@@ -81,27 +95,24 @@ def whole_width(
 
 
 def curtain_hang(survey: Survey, n: int, side: Side) -> Size:
-    """Return the film from the hip seam to the bar when shut, m."""
-    return add_up(
-        "Along the bow from the hip seam to the bar when shut, and the slack.",
-        *_hang(survey, n, side),
-    )
+    """Return the film that hangs when the curtain is shut, m.
+
+    From the hip seam to the bar; of a drop-down curtain from the baseboard to the rod.
+    """
+    return add_up(HANG_RULES[side.kind], *_hang(survey, n, side))
 
 
 def curtain_height(
     survey: Survey, skin: Skin, n: int, side: Side, layer: LayerName, inflated: bool
 ) -> Size:
     """Return the cut height of a curtain that is apart from the roof, m."""
-    allowances = skin.allowances
     bulge_m = _side_bulge(survey, skin, n, side) if inflated and layer == "outer" else 0.0
     return add_up(
-        "Along the bow from the hip seam to the bar when shut, with the tail above the hip board, "
-        "the slack and the wrap on the bar." + _bulge_rule(layer, bulge_m),
+        HEIGHT_RULES[side.kind] + _bulge_rule(layer, bulge_m),
         *_hang(survey, n, side),
-        ("tail at the hip", allowances.curtain_top_tail_m),
-        ("wrap on the roll bar", allowances.bar_wrap_m),
+        *_held_edges(side.kind, skin.allowances),
         (BULGE, bulge_m),
-        (TOLERANCE, allowances.measuring_tolerance_m),
+        (TOLERANCE, skin.allowances.measuring_tolerance_m),
     )
 
 
@@ -135,12 +146,15 @@ def fixed_height(survey: Survey, skin: Skin, n: int) -> Size:
 def pocket_height(survey: Survey, skin: Skin, n: int, side: Side) -> Size:
     """Return the cut height of pockets and split strips, m.
 
-    They are cut to the height of the curtain, so that one strip of film serves both, and never
-    less than the baseboard needs.
+    They are cut to the height of a roll-up curtain, so that one strip of film serves both, and
+    never less than the baseboard needs. Beside a curtain of another film or another kind they are
+    cut to what the baseboard needs.
 
     Source:
         Common practice, no published source.
     """
+    if side.kind != "roll_up" or side.film is not None:
+        return fixed_height(survey, skin, n)
     curtain = curtain_height(survey, skin, n, side, "single", False)
     fixed = fixed_height(survey, skin, n)
     if fixed.total_m > curtain.total_m:
@@ -182,13 +196,35 @@ def seam_length(survey: Survey, skin: Skin, from_m: float, to_m: float) -> Size:
 
 
 def _hang(survey: Survey, n: int, side: Side) -> tuple[Part, Part]:
-    drop_m = side_drop(survey, n, side.shut_height_m)
-    return ("hip seam to shut bar", drop_m), ("slack", side.slack_m)
+    slack = ("slack", side.slack_m)
+    if side.kind == "drop_down":
+        return ("baseboard to the rod at the hip", survey.side_m[n]), slack
+    return ("hip seam to shut bar", side_drop(survey, n, side.shut_height_m)), slack
+
+
+def _held_edges(kind: SideKind, allowances: Allowances) -> tuple[Part, Part]:
+    """Return what a curtain's upper and lower edge take beyond what hangs."""
+    if kind == "drop_down":
+        return (
+            ("wrap on the rod", allowances.bar_wrap_m),
+            ("tail at the baseboard", allowances.baseboard_tail_m),
+        )
+    if kind == "woven":
+        return (
+            ("turned over the bead at the hip", allowances.curtain_top_tail_m),
+            ("hem for the roll bar", allowances.bar_wrap_m),
+        )
+    return (
+        ("tail at the hip", allowances.curtain_top_tail_m),
+        ("wrap on the roll bar", allowances.bar_wrap_m),
+    )
 
 
 def _below_hip(survey: Survey, skin: Skin, n: int, side: Side) -> list[Part]:
     """Return what one side adds to a whole sheet below the hip seam."""
     allowances = skin.allowances
+    if own_sheets(side, "one_sheet"):
+        return [(f"{side.name}: tail at the hip", allowances.hip_tail_m)]
     fixed = [
         (f"{side.name}: hip seam to baseboard", survey.side_m[n]),
         (f"{side.name}: tail at the baseboard", allowances.baseboard_tail_m),

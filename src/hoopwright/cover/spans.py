@@ -1,9 +1,9 @@
 """Where curtains hang on a side and where its film is fixed.
 
 The opening lies between the pockets. A split divides it: two curtains lap on its bow, or both
-close against a fixed strip that stands behind them in the bay after it. A sheet in one piece has
-no film to lap with where its tail is slit, so there every split gets a strip; the curtain behind
-the split then starts at the slit and hangs over the strip.
+close against a fixed strip that stands behind them in the bay after it. A side without sheets of
+its own is the tail of the roof's sheet, which has no film to lap with where it is slit: there
+every split gets a strip, and the curtain behind the split starts at the slit and hangs over it.
 """
 
 from dataclasses import dataclass
@@ -11,7 +11,6 @@ from dataclasses import dataclass
 from hoopwright.cover.cover import CurtainSpan, FixedSpan
 from hoopwright.cover.size import Size
 from hoopwright.farm import Film, Side
-from hoopwright.farm.skin import Covering
 from hoopwright.quantity.working import ENTERED, Term, Working
 
 ON_BOW_M = 1e-4
@@ -22,7 +21,7 @@ class Hanging:
     """How high the curtains of a side are and what they are made of.
 
     Attributes:
-        hang: Hip seam to shut bar.
+        hang: Hip seam to shut bar; of a drop-down curtain baseboard to rod.
         cut: Height the film is cut to.
         films: Films of the layers wound together.
         lap_m: What a curtain laps over its neighbour, m.
@@ -49,10 +48,15 @@ class _Opening:
     slit_m: float
 
 
-def fixed_spans(
-    n: int, side: Side, bows_m: tuple[float, ...], covering: Covering
-) -> tuple[FixedSpan, ...]:
-    """Return where film is fixed on a side, from front to back."""
+def fixed_spans(n: int, side: Side, bows_m: tuple[float, ...], own: bool) -> tuple[FixedSpan, ...]:
+    """Return where film is fixed on a side, from front to back.
+
+    Args:
+        n: 0 for the first side, 1 for the second.
+        side: The side as chosen.
+        bows_m: Where the bows stand, m.
+        own: Whether the side has sheets of its own.
+    """
     if side.kind == "fixed":
         return (FixedSpan(mark=f"side/{n}/fixed", side=n, from_m=bows_m[0], to_m=bows_m[-1]),)
     low_m, high_m = _opening_ends(side, bows_m)
@@ -60,7 +64,7 @@ def fixed_spans(
     if low_m > bows_m[0]:
         spans.append(FixedSpan(mark=f"side/{n}/pocket/front", side=n, from_m=bows_m[0], to_m=low_m))
     for i, split in enumerate(side.splits):
-        if _has_strip(side, i, covering):
+        if _has_strip(side, i, own):
             end_m = _strip_end(split.at_m, bows_m, high_m)
             spans.append(
                 FixedSpan(mark=f"side/{n}/strip/{i}", side=n, from_m=split.at_m, to_m=end_m)
@@ -73,14 +77,20 @@ def fixed_spans(
 
 
 def curtain_spans(
-    n: int, side: Side, bows_m: tuple[float, ...], covering: Covering, hanging: Hanging
+    n: int, side: Side, bows_m: tuple[float, ...], own: bool, hanging: Hanging
 ) -> tuple[CurtainSpan, ...]:
-    """Return where curtains hang on a side, from front to back; none on a fixed side."""
-    if side.kind == "fixed":
-        return ()
+    """Return where curtains hang on a side that opens, from front to back.
+
+    Args:
+        n: 0 for the first side, 1 for the second.
+        side: The side as chosen.
+        bows_m: Where the bows stand, m.
+        own: Whether the side has sheets of its own.
+        hanging: How high its curtains are and what they are made of.
+    """
     return tuple(
-        _curtain(n, i, opening, covering, hanging)
-        for i, opening in enumerate(_openings(side, bows_m, covering))
+        _curtain(n, i, opening, own, hanging)
+        for i, opening in enumerate(_openings(side, bows_m, own))
     )
 
 
@@ -89,8 +99,8 @@ def _opening_ends(side: Side, bows_m: tuple[float, ...]) -> tuple[float, float]:
     return bows_m[front], bows_m[len(bows_m) - 1 - back]
 
 
-def _has_strip(side: Side, index: int, covering: Covering) -> bool:
-    return covering == "one_sheet" or side.splits[index].join == "strip"
+def _has_strip(side: Side, index: int, own: bool) -> bool:
+    return not own or side.splits[index].join == "strip"
 
 
 def _strip_end(at_m: float, bows_m: tuple[float, ...], high_m: float) -> float:
@@ -98,7 +108,7 @@ def _strip_end(at_m: float, bows_m: tuple[float, ...], high_m: float) -> float:
     return next((x for x in bows_m if at_m + ON_BOW_M < x < high_m), high_m)
 
 
-def _openings(side: Side, bows_m: tuple[float, ...], covering: Covering) -> list[_Opening]:
+def _openings(side: Side, bows_m: tuple[float, ...], own: bool) -> list[_Opening]:
     """Return the openings; one that strips leave no room for has no length."""
     low_m, high_m = _opening_ends(side, bows_m)
     found = []
@@ -106,20 +116,16 @@ def _openings(side: Side, bows_m: tuple[float, ...], covering: Covering) -> list
     for i, split in enumerate(side.splits):
         found.append(_Opening(min(from_m, split.at_m), split.at_m, slit_m))
         from_m = slit_m = split.at_m
-        if _has_strip(side, i, covering):
+        if _has_strip(side, i, own):
             from_m = _strip_end(split.at_m, bows_m, high_m)
     found.append(_Opening(min(from_m, high_m), high_m, slit_m))
     return found
 
 
-def _curtain(
-    n: int, index: int, opening: _Opening, covering: Covering, hanging: Hanging
-) -> CurtainSpan:
-    if covering == "one_sheet":
-        from_m, to_m, lap_m = opening.slit_m, opening.to_m, 0.0
-    else:
-        lap_m = hanging.lap_m
-        from_m, to_m = opening.from_m - lap_m, opening.to_m + lap_m
+def _curtain(n: int, index: int, opening: _Opening, own: bool, hanging: Hanging) -> CurtainSpan:
+    lap_m = hanging.lap_m if own else 0.0
+    from_m = opening.from_m - lap_m if own else opening.slit_m
+    to_m = opening.to_m + lap_m
     return CurtainSpan(
         mark=f"side/{n}/panel/{index}",
         side=n,
@@ -135,24 +141,24 @@ def _curtain(
         thickness_m=sum(f.thickness_m for f in hanging.films),
         film_mass_kg_m2=sum(f.thickness_m * f.density_kg_m3 for f in hanging.films),
         workings=(
-            *_place_workings(opening, covering, from_m, to_m, lap_m),
+            *_place_workings(opening, own, from_m, to_m, lap_m),
             *_film_workings(hanging),
         ),
     )
 
 
 def _place_workings(
-    opening: _Opening, covering: Covering, from_m: float, to_m: float, lap_m: float
+    opening: _Opening, own: bool, from_m: float, to_m: float, lap_m: float
 ) -> tuple[Working, ...]:
     starts, ends = Term("opening from", opening.from_m, "m"), Term("opening to", opening.to_m, "m")
     lap = Term("lap", lap_m, "m")
-    if covering == "one_sheet":
-        edge = "The tail of the sheet is slit at the bow, so the curtain has no lap."
-        front: tuple[Term, ...] = (Term("slit at", opening.slit_m, "m"),)
-        back: tuple[Term, ...] = (ends,)
-    else:
+    if own:
         edge = "The curtain laps over its neighbour or a pocket by the lap."
-        front, back = (starts, lap), (ends, lap)
+        front: tuple[Term, ...] = (starts, lap)
+        back: tuple[Term, ...] = (ends, lap)
+    else:
+        edge = "The tail of the sheet is slit at the bow, so the curtain has no lap."
+        front, back = (Term("slit at", opening.slit_m, "m"),), (ends,)
     return (
         Working("open_from_m", "From the pocket, the split or the strip behind it.", (starts,)),
         Working("open_to_m", "To the split or the pocket.", (ends,)),
