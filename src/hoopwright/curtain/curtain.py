@@ -1,8 +1,9 @@
 """What working a curtain yields. The stage function is `work_curtains` in `cranking`."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Literal
 
+from hoopwright.curtain.hung import HungCurtain
 from hoopwright.farm.side import CrankPlace, SideKind
 from hoopwright.quantity.working import Explained
 
@@ -95,6 +96,7 @@ class CurtainWork(Explained):
         lift_lines: Lift lines of a drop-down curtain.
         lift_line_m: All lift lines and the cable they are tied to, m.
         pulleys: Pulleys they run over.
+        hung: The curtain it was worked from, for its course.
     """
 
     mark: str
@@ -140,3 +142,4 @@ class CurtainWork(Explained):
     lift_lines: int
     lift_line_m: float
     pulleys: int
+    hung: HungCurtain = field(compare=False, repr=False)

@@ -3,16 +3,7 @@
 The film leaves the roll as a tangent and the weight acts on the axis, so the lever arm is the
 radius of the roll. That holds for a wall that stands upright; on a bow that leans in the bar also
 rubs. Rope, stiff film and a leaning bow are covered by one share of rubbing, which is an entry.
-
-Twist. A bar cranked at one end carries the torque of all film beyond each place. With q the torque
-of one metre, the torque at x from the crank is q (b - x) and the twist of the free end
-
-    phi = integral of q (b - x) / (G J) dx = q b**2 / (2 G J)
-
-The bar counts as one tube: play in its joints is not in it.
 """
-
-import math
 
 from hoopwright.quantity.factors import G_M_S2
 
@@ -68,36 +59,6 @@ def hand_force(torque_nm: float, arm_m: float, ratio: float, efficiency: float) 
     return torque_nm / (arm_m * ratio * efficiency)
 
 
-def bar_twist(
-    line_torque_n: float, length_m: float, shear_pa: float, torsion_constant_m4: float
-) -> float:
-    """Return the twist between the cranked and the free end of a bar, rad.
-
-    Args:
-        line_torque_n: Torque that each metre of the bar takes, N m/m.
-        length_m: Length of the bar, m.
-        shear_pa: Shear modulus of the metal, Pa.
-        torsion_constant_m4: Torsion constant of the tube, m4.
-
-    Source:
-        Derived here from the torsion of a shaft (textbook), see the module.
-    """
-    return line_torque_n * length_m**2 / (2 * shear_pa * torsion_constant_m4)
-
-
-def free_end_trailing(twist_rad: float, radius_m: float) -> float:
-    """Return how far the free end of the bar hangs behind the cranked end, m.
-
-    Args:
-        twist_rad: Twist between both ends, rad.
-        radius_m: Radius of the roll, m.
-
-    Source:
-        Derived here: film not yet wound at the free end.
-    """
-    return twist_rad * radius_m
-
-
 def longest_by_force(torque_limit_nm: float, line_torque_n: float, extra_torque_nm: float) -> float:
     """Return the longest bar that a torque can lift, m; 0 when the crank alone is too heavy.
 
@@ -110,29 +71,6 @@ def longest_by_force(torque_limit_nm: float, line_torque_n: float, extra_torque_
         Derived here: `winding_torque` solved for the length.
     """
     return max(0.0, (torque_limit_nm - extra_torque_nm) / line_torque_n)
-
-
-def longest_by_trailing(
-    trailing_limit_m: float,
-    radius_m: float,
-    line_torque_n: float,
-    shear_pa: float,
-    torsion_constant_m4: float,
-) -> float:
-    """Return the longest bar whose free end stays within the trailing limit, m.
-
-    Args:
-        trailing_limit_m: How far the free end may hang behind, m.
-        radius_m: Radius of the roll, m.
-        line_torque_n: Torque that each metre of the bar takes, N m/m.
-        shear_pa: Shear modulus of the metal, Pa.
-        torsion_constant_m4: Torsion constant of the tube, m4.
-
-    Source:
-        Derived here: `bar_twist` and `free_end_trailing` solved for the length.
-    """
-    stiffness_nm2 = shear_pa * torsion_constant_m4
-    return math.sqrt(2 * stiffness_nm2 * trailing_limit_m / (radius_m * line_torque_n))
 
 
 def raised_energy(shut_mass_kg: float, hanging_film_kg: float, climb_m: float) -> float:

@@ -1,44 +1,19 @@
-"""How each figure of a worked curtain was got."""
+"""How those figures of a curtain were got that every kind of curtain has."""
 
-from hoopwright.curtain.bar import (
-    DENSITY_SOURCE,
-    SHEAR_PA,
-    SHEAR_SOURCE,
-    bar_mass,
-    winding_radius,
-)
+from hoopwright.curtain.bar import bar_mass
 from hoopwright.curtain.curtain import CurtainWork
 from hoopwright.curtain.hung import HungCurtain
-from hoopwright.curtain.rope import ROPE_END_M
+from hoopwright.curtain.rope import ROPE_END_M, STRAP_END_M
+from hoopwright.curtain.roped import Roped
 from hoopwright.quantity.working import DERIVED, ENTERED, PRACTICE, Term, Working
 
 LEVER = "derived here; rubbing: the user's entry"
-NO_ROPE = "No wind rope is chosen."
+NO_ROPE = "Nothing is chosen against the wind."
+ROPE_FIGURES = ("rope_m", "rope_legs", "eyes", "rope_tension_n", "eye_load_n")
 
 
-def explain_work(hung: HungCurtain, work: CurtainWork, line_torque_n: float) -> tuple[Working, ...]:
-    """Return a working for each figure of a worked curtain.
-
-    Args:
-        hung: The curtain.
-        work: What working it yields.
-        line_torque_n: Torque that each metre of bar takes at the top, N m/m.
-    """
-    length = Term("length of the bar", work.length_m, "m")
-    travel = Term("climb of the bar", work.travel_m, "m")
-    wound = _places("film on the bar", hung.wound_m, "m")
-    rolls = _places("roll", work.diameters_m, "m_thin")
-    line = Term("torque of one metre of bar, open", line_torque_n, "N m")
-    return (
-        *_rolls(hung, work, length, travel, wound, rolls),
-        *_forces(hung, work, length, wound, rolls),
-        *_twists(hung, work, length, line, rolls[2]),
-        *_bars(hung, work, length),
-        *_ropes(hung, work, length, travel),
-    )
-
-
-def _places(name: str, values: tuple[float, float, float], unit: str) -> tuple[Term, ...]:
+def places(name: str, values: tuple[float, float, float], unit: str) -> tuple[Term, ...]:
+    """Return one value at the three places of a curtain as terms."""
     shut, half_way, high = values
     return (
         Term(f"{name} shut", shut, unit),
@@ -47,148 +22,89 @@ def _places(name: str, values: tuple[float, float, float], unit: str) -> tuple[T
     )
 
 
-def _rolls(
-    hung: HungCurtain,
-    work: CurtainWork,
-    length: Term,
-    travel: Term,
-    wound: tuple[Term, ...],
-    rolls: tuple[Term, ...],
-) -> tuple[Working, ...]:
-    hang = Term("film from hip seam to bar", hung.span.hang_m, "m")
-    film = Term("film, all layers", hung.span.thickness_m, "m_film")
-    bare = Term("bare bar", 2 * winding_radius(hung.bar.section), "m_thin")
-    turns = Term("turns of the bar", work.turns, "turns")
-    ratio = Term("handle turns for one of the bar", hung.drive.ratio, "ratio")
-    return (
-        Working("length_m", "The bar is as long as its curtain.", (length,)),
-        Working(
-            "travel_m",
-            "The bar climbs as far as film hangs from the hip seam, less the slack, which is "
-            "wound before the bar lifts.",
-            (hang, Term("slack", hung.slack_m, "m")),
-        ),
-        Working(
-            "diameters_m",
-            "Equal areas: the square of the roll's diameter grows by 4/pi times film thickness "
-            "times film wound. Shut, half way, open.",
-            (bare, film, *wound),
-        ),
-        Working(
-            "turns",
-            "Film wound over pi times the mean of the roll's diameters shut and open.",
-            (hang, rolls[0], rolls[2]),
-        ),
-        Working("handle_turns", "Turns of the bar times the ratio.", (turns, ratio)),
-        Working(
-            "opening_m2",
-            "Clear length times the clear height: what the bar climbs or the side is high along "
-            "the bow, the lesser, less the roll under the hip board.",
-            (
-                Term("clear length", hung.span.open_to_m - hung.span.open_from_m, "m"),
-                travel,
-                Term("side along the bow", hung.side_m, "m"),
-                rolls[2],
-            ),
-        ),
+def not_here(figures: tuple[str, ...], rule: str) -> tuple[Working, ...]:
+    """Return a working for figures that a curtain of this kind does not have."""
+    return tuple(Working(figure, rule, (), ENTERED) for figure in figures)
+
+
+def mass_terms(hung: HungCurtain) -> tuple[Term, ...]:
+    """Return what weighs: bar and film, and the drive where the bar carries it."""
+    terms = (
+        Term("bar with what grips the film", bar_mass(hung.bar), "kg/m"),
+        Term("film, all layers", hung.span.film_mass_kg_m2, "kg/m2"),
+        Term("length of the bar", hung.span.length_m, "m"),
     )
+    if hung.drops:
+        return terms
+    return (*terms, Term("crank and joint on the bar", hung.carried_kg, "kg"))
 
 
-def _forces(
-    hung: HungCurtain,
-    work: CurtainWork,
-    length: Term,
-    wound: tuple[Term, ...],
-    rolls: tuple[Term, ...],
-) -> tuple[Working, ...]:
+def handle_terms(hung: HungCurtain) -> tuple[Term, ...]:
+    """Return what stands between torque and hand."""
     drive = hung.drive
-    bar = Term("bar with cap", bar_mass(hung.bar), "kg/m")
-    film = Term("film, all layers", hung.span.film_mass_kg_m2, "kg/m2")
-    crank = Term("crank and joint on the bar", drive.mass_kg, "kg")
-    handle = (
+    return (
         Term("crank arm", drive.arm_m, "m_thin"),
         Term("ratio", drive.ratio, "ratio"),
         Term("efficiency", drive.efficiency, "share"),
     )
-    weights = _places("weight", work.weights_n, "N")
-    torques = _places("torque", work.torques_nm, "N m")
-    rubbing = Term("rubbing", hung.limits.rubbing_share, "share")
-    lifted = Term("film on the bar when it lifts", hung.wound_m[2] - work.travel_m, "m")
-    climb = Term("climb of the bar", work.travel_m, "m")
-    limit = Term("hand force limit", hung.limits.hand_force_n, "N")
+
+
+def explain_common(hung: HungCurtain, work: CurtainWork, roped: Roped) -> tuple[Working, ...]:
+    """Return a working for each figure that every kind of curtain has in common."""
+    return (*_handle(hung, work), *_longest(hung, work), *_bars(hung, work), *_ropes(hung, roped))
+
+
+def _handle(hung: HungCurtain, work: CurtainWork) -> tuple[Working, ...]:
+    torques = places("torque", work.torques_nm, "N m")
+    handle = handle_terms(hung)
+    ratio = handle[1]
     return (
-        Working(
-            "weights_n",
-            "Bar, cap, film on the bar and what it carries of the crank, times gravity. Shut, "
-            "half way, open.",
-            (bar, film, *wound, length, crank),
-            DENSITY_SOURCE,
-        ),
-        Working(
-            "torques_nm",
-            "Weight times half the roll's diameter, and rubbing on top. Shut, half way, open.",
-            (*weights, *rolls, rubbing),
-            LEVER,
-        ),
+        Working("length_m", "The bar is as long as its curtain.", (_length(work),)),
         Working(
             "hand_forces_n",
-            "Torque over arm, ratio and efficiency. Shut, half way, open.",
+            "Torque over arm, ratio and efficiency. Shut, half way, open. A bent joint lets it "
+            "swing about that.",
             (*torques, *handle),
         ),
         Working(
-            "hardest_n",
-            "Weight and roll only grow on the way up, so the handle is hardest at the top.",
-            (torques[2], *handle),
+            "handle_turns",
+            "Turns of the bar or drum times the ratio.",
+            (Term("turns", work.turns, "turns"), ratio),
         ),
         Working(
-            "energy_j",
-            "Gravity times climb times the mass that climbs: bar, crank and film on the bar all "
-            "the way, hanging film half of it.",
-            (bar, film, length, crank, lifted, climb),
-        ),
-        Working(
-            "hand_length_m",
-            "The length at which the handle takes the limit at the top.",
-            (limit, *handle, bar, film, wound[2], rolls[2], rubbing, crank),
-            "derived here; hand force limit and rubbing: the user's entry",
+            "minutes",
+            "Turns of the handle over the turns made in a minute, without a rest.",
+            (
+                Term("handle turns", work.handle_turns, "turns"),
+                Term("in a minute", hung.limits.handle_rate_per_min, "1/min"),
+            ),
+            "derived here; rate at the handle: the user's entry",
         ),
     )
 
 
-def _twists(
-    hung: HungCurtain, work: CurtainWork, length: Term, line: Term, open_roll: Term
-) -> tuple[Working, ...]:
-    bar = hung.bar
-    tube = (
-        Term("outside of the bar", bar.section.outside_m, "m_thin"),
-        Term("wall", bar.section.wall_m, "m_thin"),
-        Term("shear modulus", f"{SHEAR_PA[bar.material] / 1e9:g} GPa ({bar.material})", "text"),
-    )
-    limit = Term("trailing limit", hung.limits.trailing_m, "m_thin")
+def _longest(hung: HungCurtain, work: CurtainWork) -> tuple[Working, ...]:
+    terms = [
+        Term("by the hand force limit", work.hand_length_m, "m"),
+        Term("by the trailing limit", work.trailing_length_m, "m"),
+    ]
+    for name, most_m in (
+        ("maker of the bar", hung.bar.max_length_m),
+        ("maker of the drive", hung.drive.max_length_m),
+    ):
+        if most_m is not None:
+            terms.append(Term(name, most_m, "m"))
     return (
         Working(
-            "twist_rad",
-            "Cranked at one end, at the top: torque of a metre of bar times length squared over "
-            "twice the torsional stiffness. Play in the joints is not counted.",
-            (line, length, *tube),
-            SHEAR_SOURCE,
-        ),
-        Working(
-            "trailing_m",
-            "Twist times half the roll's diameter at the top.",
-            (Term("twist", work.twist_rad, "rad"), open_roll),
-        ),
-        Working(
-            "trailing_length_m",
-            "The length at which the free end hangs behind by the limit: the square root of twice "
-            "the torsional stiffness times the limit over roll radius and torque of a metre.",
-            (limit, line, open_roll, *tube),
-            SHEAR_SOURCE,
+            "longest_m",
+            "The least of what hand, trailing and the makers of bar and drive allow.",
+            tuple(terms),
+            "derived here; limits: the user's entry",
         ),
     )
 
 
-def _bars(hung: HungCurtain, work: CurtainWork, length: Term) -> tuple[Working, ...]:
+def _bars(hung: HungCurtain, work: CurtainWork) -> tuple[Working, ...]:
     stick = Term("stick", hung.stick_m, "m")
     overlap = Term("overlap at a joint", hung.bar.overlap_m, "m_thin")
     return (
@@ -196,31 +112,87 @@ def _bars(hung: HungCurtain, work: CurtainWork, length: Term) -> tuple[Working, 
             "bar_sticks",
             "The first stick gives its whole length, each further one its length less the overlap; "
             "rounded up.",
-            (length, stick, overlap),
+            (_length(work), stick, overlap),
         ),
         Working("bar_joints", "One less than sticks.", (Term("sticks", work.bar_sticks, "count"),)),
     )
 
 
-def _ropes(hung: HungCurtain, work: CurtainWork, length: Term, travel: Term) -> tuple[Working, ...]:
-    if not work.rope_legs:
-        return tuple(
-            Working(figure, NO_ROPE, (), ENTERED) for figure in ("rope_m", "rope_legs", "eyes")
+def _ropes(hung: HungCurtain, roped: Roped) -> tuple[Working, ...]:
+    if not roped.legs:
+        return not_here(ROPE_FIGURES, NO_ROPE)
+    straps = hung.panel.rope == "straps"
+    length = Term("length of the curtain", hung.span.length_m, "m")
+    legs = Term("straps" if straps else "legs", roped.legs, "count")
+    height = Term("between the rows of eyes", roped.height_m, "m")
+    return (
+        _rope(straps, legs, length, height),
+        _legs(hung, straps, length),
+        Working("eyes", "Two for each strap." if straps else "One more than legs.", (legs,)),
+        *_storm(hung, roped, height),
+    )
+
+
+def _rope(straps: bool, legs: Term, length: Term, height: Term) -> Working:
+    if straps:
+        return Working(
+            "rope_m",
+            "Each strap runs straight down from an eye in the hip board to one at the lower edge "
+            "of the shut curtain; an end to tie at both.",
+            (legs, height, Term("end of a strap", STRAP_END_M, "m")),
+            f"{DERIVED}; ends: {PRACTICE}",
         )
-    legs = Term("legs", work.rope_legs, "count")
-    tail = Term("tail and knot at each end", ROPE_END_M, "m")
+    return Working(
+        "rope_m",
+        "Each leg runs slantwise from an eye in the hip board to one at the lower edge of the shut "
+        "curtain; tail and knot at both ends.",
+        (legs, length, height, Term("tail and knot at each end", ROPE_END_M, "m")),
+        f"{DERIVED}; tail and knot: {PRACTICE}",
+    )
+
+
+def _legs(hung: HungCurtain, straps: bool, length: Term) -> Working:
+    step_m = hung.side.rope_step_m
+    if step_m is None:
+        return Working(
+            "rope_legs",
+            "One at each bow and at both ends." if straps else "One in each bay of the curtain.",
+            (Term("bows between the ends", hung.inner_bows(), "count"),),
+        )
+    return Working(
+        "rope_legs",
+        "Length over the step, rounded up" + (", and one more." if straps else "."),
+        (length, Term("step", step_m, "m")),
+    )
+
+
+def _storm(hung: HungCurtain, roped: Roped, height: Term) -> tuple[Working, ...]:
+    weather = hung.weather
+    source = (
+        "derived here: a line that bows in a parabola; pressure after ASCE 7-05 to 7-16; share and "
+        "bow: the user's entry; for reference only, no design of eyes or frame"
+    )
+    load = (
+        Term("pressure of the storm", roped.pressure_pa, "Pa"),
+        Term("share taken", weather.rope_share, "share"),
+        Term("step", roped.step_m, "m"),
+        height,
+    )
     return (
         Working(
-            "rope_m",
-            "Each leg runs slantwise from an eye in the hip board to one at the height of the "
-            "shut bar; tail and knot at both ends.",
-            (legs, length, travel, tail),
-            f"{DERIVED}; tail and knot: {PRACTICE}",
+            "rope_tension_n",
+            "A leg takes the pull on one step of the curtain, evenly along it, and bows out.",
+            (*load, Term("leg", roped.leg_m, "m"), Term("bow", weather.rope_bow_m, "m_thin")),
+            source,
         ),
         Working(
-            "rope_legs",
-            "Length over the step, rounded up.",
-            (length, Term("step", hung.rope_step_m, "m")),
+            "eye_load_n",
+            "Half of what each leg takes goes to the eye at its end, straight out.",
+            load,
+            source,
         ),
-        Working("eyes", "One more than legs.", (legs,)),
     )
+
+
+def _length(work: CurtainWork) -> Term:
+    return Term("length of the bar", work.length_m, "m")
