@@ -7,13 +7,22 @@ from typing import Any
 import pytest
 from scipy.integrate import quad
 
-from hoopwright.farm import Bench, Tunnel
+from hoopwright.farm import Bench, Side, Tunnel
 from hoopwright.farm.skin import Covering
 from hoopwright.inflation import Inflation, fill_cells
 from hoopwright.quantity.working import Explained, explain
 from hoopwright.survey import survey_frame
 from laying import laid
-from samples import double_tunnel, gothic_profile, layers, rafter_profile, side, tunnel
+from samples import (
+    double_tunnel,
+    drop_side,
+    gothic_profile,
+    layers,
+    rafter_profile,
+    side,
+    tunnel,
+    woven_side,
+)
 
 
 def _filled(filled: Tunnel, covering: Covering = "roof_and_sides") -> Inflation:
@@ -152,6 +161,26 @@ def test_fixed_sides_are_not_inflated() -> None:
     double = double_tunnel()
     fixed = (side("West side", kind="fixed"), side("East side", kind="fixed"))
     assert _marks(_filled(double.but(sides=fixed))) == ["cell/roof/0"]
+
+
+@pytest.mark.parametrize(
+    ("covering", "cells"),
+    [
+        ("roof_and_sides", ["cell/roof/0"]),
+        # The tail of a sheet of two layers holds air; a film for the curtains alone is not cut.
+        ("one_sheet", ["cell/roof/0", "cell/side/1/panel/0"]),
+    ],
+)
+@pytest.mark.parametrize("first", [woven_side(), drop_side()], ids=["woven", "drop_down"])
+def test_curtains_of_one_layer_hold_no_air(
+    first: Side, covering: Covering, cells: list[str]
+) -> None:
+    # Every layer is double and both sides are to be inflated.
+    plain = double_tunnel().but(sides=(first, side("East side", film="inside")))
+    inflation = _filled(plain, covering)
+    assert _marks(inflation) == cells
+    assert {s.mark for s in inflation.seals} == {c.removeprefix("cell/") for c in cells[1:]}
+    assert [j.to_cell for j in inflation.jumpers] == cells[1:]
 
 
 def test_air_in_a_curtain_is_the_integral_under_its_bow() -> None:

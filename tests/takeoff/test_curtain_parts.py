@@ -5,7 +5,7 @@ import pytest
 
 from hoopwright.farm import Panel, SideBoards, Split, Tunnel
 from hoopwright.takeoff.curtain_parts import count_curtains
-from samples import side, tunnel
+from samples import drop_side, side, tunnel, woven_side
 from takeoff.counted import count, places, site, total
 
 BAR_M = 21.6096
@@ -28,18 +28,6 @@ def test_bar_is_made_of_whole_sticks_of_its_own() -> None:
     assert total(needs, "bar_joint_screw", PANEL) == 3 * 2
     assert total(needs, "bar_splice") == 0
     assert total(needs, "bar_end_cap", PANEL) == 1
-
-
-def test_stick_counted_by_the_piece_is_bought_by_the_piece() -> None:
-    whole = site(tunnel()).catalogue
-    pieces = tuple(
-        p.but(counted_in="count", holds=30.0) if p.key == "bar_stick" else p for p in whole.parts
-    )
-    # A stick longer than the bar: one stick, and one pack of it.
-    stick = whole.but(parts=pieces).part("bar_stick")
-    needs = count(tunnel(), catalogue=whole.but(parts=pieces))
-    assert total(needs, "bar_stick", PANEL) / stick.holds == 1.0
-    assert total(needs, "bar_joint_screw") == 0
 
 
 def test_round_bar_takes_cap_and_screws_along_the_bar() -> None:
@@ -82,19 +70,106 @@ def test_eyes_stand_at_top_and_bottom_by_turns() -> None:
 
 
 def test_curtain_without_rope_needs_neither_rope_nor_eyes() -> None:
-    needs = count(with_panel(rope=False))
+    needs = count(with_panel(rope="none"))
     assert total(needs, "rope", PANEL) == 0
     assert total(needs, "eye_wood", PANEL) == 0
     assert total(needs, "rope", "side/1/panel/0") > 0
 
 
+def test_each_strap_hangs_between_two_eyes() -> None:
+    # Eyes in a metal hip board above and in a wooden baseboard below.
+    metal = SideBoards(hip_height_m=1.5, baseboard_height_m=0.3, hip_board="metal")
+    plain = with_panel(rope="straps")
+    made = plain.but(frame=plain.frame.but(boards=(metal, plain.frame.boards[1])))
+    needs = count(made)
+    work = site(made).curtains[0]
+    assert total(needs, "strap", PANEL) == work.rope_m > 0
+    assert total(needs, "rope", PANEL) == 0
+    assert total(needs, "eye_metal", PANEL) == total(needs, "eye_wood", PANEL) == work.rope_legs
+    assert total(needs, "rope", "side/1/panel/0") > 0
+
+
 def test_bottom_seal_hangs_along_the_whole_bar_where_it_is_chosen() -> None:
     # 21.6096 m at 0.3048 m: 70.9, so 71 spaces and 72 screws.
-    needs = count(with_panel(bottom_seal=False))
+    needs = count(with_panel(bottom="none"))
     assert total(needs, "bottom_seal", PANEL) == 0
     assert total(needs, "bottom_seal_screw", PANEL) == 0
     assert total(needs, "bottom_seal", "side/1/panel/0") == pytest.approx(BAR_M)
     assert total(needs, "bottom_seal_screw", "side/1/panel/0") == 72
+
+
+@pytest.mark.parametrize(
+    ("bottom", "part", "fastener", "pieces"),
+    [
+        # 21.6096 m at 0.6096 m: 35.45, so 37 screws; at 0.3048 m: 70.9, so 72.
+        ("hat_purlin", "hat_purlin", "hat_purlin_screw", 37),
+        ("skirt", "skirt", "skirt_fastener", 72),
+    ],
+)
+def test_hat_purlin_or_skirt_takes_the_place_of_the_seal(
+    bottom: str, part: str, fastener: str, pieces: int
+) -> None:
+    needs = count(with_panel(bottom=bottom))
+    assert total(needs, part, PANEL) == pytest.approx(BAR_M)
+    assert total(needs, fastener, PANEL) == pieces
+    assert total(needs, "bottom_seal", PANEL) == total(needs, "bottom_seal_screw", PANEL) == 0
+
+
+@pytest.mark.parametrize(
+    ("bar", "part", "pieces"),
+    [
+        # 21.6096 m at 0.4572 m: 47.3, so 49 screws; at 0.9144 m: 23.6, so 25 bolts.
+        ("two_piece_1375_058", "bar_close_screw", 49),
+        ("two_piece_1660_065", "bar_close_bolt", 25),
+    ],
+)
+def test_two_piece_bar_is_closed_along_its_length(bar: str, part: str, pieces: int) -> None:
+    needs = count(with_panel(bar=bar))
+    assert total(needs, part, PANEL) == pieces
+    assert {n.part for n in needs if n.part.startswith("bar_close") and PANEL in n.marks} == {part}
+    assert total(needs, "bar_cap", PANEL) == total(needs, "spring_wire", PANEL) == 0
+
+
+def test_joint_takes_what_the_bar_is_joined_by() -> None:
+    # Swaged: sticks of 6.4008 m lose 0.1016 m, (21.6096 - 0.1016) / 6.2992 = 3.41, 4 sticks.
+    # Spliced: nothing is lost, 21.6096 / 6.4008 = 3.38, 4 sticks too; so 3 joints each.
+    swaged, spliced = (
+        count(with_panel(bar=key)) for key in ("two_piece_1375_058", "two_piece_1660_065")
+    )
+    assert total(swaged, "bar_joint_screw", PANEL) == 3 * 2
+    assert total(spliced, "bar_joint_screw", PANEL) == 3 * 4
+    assert total(swaged, "bar_splice", PANEL) == 0
+    assert total(spliced, "bar_splice", PANEL) == 3
+
+
+def test_bar_in_a_hem_takes_nothing_to_hold_the_film() -> None:
+    woven = woven_side()
+    panel = woven.panels[0].but(bar="hem_1375_058")
+    needs = count(tunnel(sides=(woven.but(panels=(panel,)), side("East side"))))
+    assert total(needs, "bar_steel_1375_058", PANEL) == pytest.approx(4 * 6.4008)
+    assert not {n.part for n in needs if PANEL in n.marks} & {
+        "bar_cap",
+        "bar_cap_screw",
+        "spring_wire",
+        "bar_close_screw",
+        "bar_close_bolt",
+    }
+
+
+def test_rod_of_a_drop_down_curtain_is_capped_at_both_ends_and_has_no_bottom_edge() -> None:
+    drop = drop_side()
+    panel = drop.panels[0].but(drive="drum_direct")
+    needs = count(tunnel(sides=(drop.but(panels=(panel,)), side("East side"))))
+    assert total(needs, "bar_stick", PANEL) == 24.0
+    assert total(needs, "bar_end_cap", PANEL) == 2
+    assert total(needs, "bar_end_cap", "side/1/panel/0") == 1
+    assert total(needs, "bar_cap", PANEL) == pytest.approx(BAR_M)
+    assert total(needs, "bottom_seal", PANEL) == 0
+    assert total(needs, "bottom_seal", "side/1/panel/0") > 0
+
+
+def test_bar_cranked_in_the_middle_is_capped_at_both_ends() -> None:
+    assert total(count(with_panel(crank_end="middle")), "bar_end_cap", PANEL) == 2
 
 
 def test_fixed_side_takes_nothing_of_a_curtain() -> None:

@@ -2,16 +2,54 @@ import pytest
 
 from hoopwright.farm import Tunnel
 from hoopwright.farm.begin import BLOWER
+from hoopwright.farm.farm import fits_bar, fits_drive
 from hoopwright.order import place_order
 from hoopwright.quantity.working import words
-from samples import double_tunnel, gothic_tunnel, rafter_tunnel, small_catalogue, tunnel
+from samples import (
+    double_tunnel,
+    drop_side,
+    gothic_tunnel,
+    rafter_tunnel,
+    side,
+    small_catalogue,
+    tunnel,
+    woven_side,
+)
 from takeoff.counted import count, demo_catalogue, whole_catalogue
 
-TUNNELS = [tunnel(), gothic_tunnel(), rafter_tunnel(), double_tunnel()]
+
+def every_kind(bottom: str, rope: str, drives: tuple[str, str]) -> Tunnel:
+    """Return a woven and a drop-down side with bars and drives of the demo catalogue."""
+    woven, drop = woven_side(), drop_side("East side")
+    woven_panel = woven.panels[0].but(
+        bar="hem_1375_058", drive=drives[0], bottom=bottom, rope=rope, crank_end="middle"
+    )
+    drop_panel = drop.panels[0].but(bar="two_piece_1375_058", drive=drives[1], rope=rope)
+    sides = (woven.but(panels=(woven_panel,)), drop.but(panels=(drop_panel,)))
+    return tunnel(sides=sides)
+
+
+def sliding(bar: str, bottom: str) -> Tunnel:
+    """Return two roll-up sides of a bar of the demo catalogue, with a geared crank."""
+    plain = side()
+    panel = plain.panels[0].but(bar=bar, drive="geared_8", bottom=bottom, rope="straps")
+    return tunnel(sides=(plain.but(panels=(panel,)), side("East side", top="shared_channel")))
+
+
+TUNNELS = {
+    "round": tunnel(),
+    "gothic": gothic_tunnel(),
+    "rafters": rafter_tunnel(),
+    "double": double_tunnel(),
+    "hand and drum": every_kind("hat_purlin", "straps", ("hand_12in", "drum_direct")),
+    "geared": every_kind("skirt", "zigzag", ("geared_13", "drum_geared_10")),
+    "slotted": sliding("aluminium_1500_063_slotted", "skirt"),
+    "bolted": sliding("two_piece_1660_065", "hat_purlin"),
+}
 
 
 @pytest.mark.parametrize("covering", ["one_sheet", "roof_and_sides"])
-@pytest.mark.parametrize("plain", TUNNELS, ids=["round", "gothic", "rafters", "double"])
+@pytest.mark.parametrize("plain", TUNNELS.values(), ids=TUNNELS)
 def test_every_need_is_whole_where_it_is_counted_explained_and_in_the_catalogue(
     plain: Tunnel, covering: str
 ) -> None:
@@ -59,6 +97,29 @@ def test_demo_catalogue_says_that_its_prices_are_invented() -> None:
     assert "invented" in demo.note
     assert {p.origin for p in demo.parts} == {"invented"}
     assert {r.origin for film in demo.films for r in film.rolls} == {"invented"}
+
+
+def test_demo_catalogue_serves_every_kind_of_side() -> None:
+    demo = demo_catalogue()
+    for kind in ("roll_up", "woven", "drop_down"):
+        assert any(fits_bar(kind, bar) for bar in demo.bars)
+        assert any(fits_drive(kind, drive) for drive in demo.drives)
+    assert any(film.woven for film in demo.films)
+    assert {bar.grip for bar in demo.bars} == {
+        "clamp_on_cap",
+        "own_channel",
+        "closes_on_film",
+        "hem",
+    }
+    assert [bar.key for bar in demo.bars if bar.slit] == ["aluminium_1500_063_slotted"]
+
+
+def test_demo_drives_that_hold_by_themselves_lose_more_than_half() -> None:
+    # Derived here: a worm of lead angle a holds when a is not above the friction angle f, so its
+    # efficiency tan a / tan(a + f) is at most tan f / tan 2f = (1 - tan^2 f) / 2, below one half.
+    holding = [drive for drive in demo_catalogue().drives if drive.holds]
+    assert len(holding) == 3
+    assert all(drive.efficiency < 0.5 for drive in holding)
 
 
 def test_demo_catalogue_has_what_a_first_tunnel_starts_from() -> None:

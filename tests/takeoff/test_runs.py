@@ -4,9 +4,9 @@ them; a pocket of one bay at each end of each side; end walls of film without do
 
 import pytest
 
-from hoopwright.farm import Door, SideBoards, Split, Tunnel
+from hoopwright.farm import Door, Side, SideBoards, Split, Tunnel
 from hoopwright.takeoff.runs import count_boards, count_channel
-from samples import double_tunnel, side, tunnel
+from samples import double_tunnel, drop_side, side, tunnel, woven_side
 from takeoff.counted import count, places, site, total
 
 END_BOW = "Front end: end bow"
@@ -14,6 +14,16 @@ END_BOW = "Front end: end bow"
 
 def fixed_tunnel() -> Tunnel:
     return tunnel(sides=(side("West side", kind="fixed"), side("East side")))
+
+
+def first(one_side: Side) -> Tunnel:
+    """Return the tunnel with a side whose bar and drive are those of its kind."""
+    changes = {
+        "woven": {"bar": "hem_1375_058"},
+        "drop_down": {"drive": "drum_direct"},
+    }.get(one_side.kind, {})
+    panels = tuple(p.but(**changes) for p in one_side.panels)
+    return tunnel(sides=(one_side.but(panels=panels), side("East side")))
 
 
 def bare_ends(plain: Tunnel) -> Tunnel:
@@ -138,7 +148,7 @@ def test_door_is_framed_on_three_sides_when_the_end_is_of_film() -> None:
 
 
 def test_each_run_of_channel_has_one_run_of_wire_for_all_layers() -> None:
-    for plain in (tunnel(), double_tunnel()):
+    for plain in (tunnel(), double_tunnel(), first(drop_side())):
         needs = tuple(count_channel(site(plain)))
         assert places(needs, "spring_wire") == places(needs, "channel")
 
@@ -172,3 +182,70 @@ def test_boards_run_the_whole_length_with_a_fastener_on_each_bow() -> None:
 def test_name_of_a_side_is_shown_as_typed() -> None:
     needs = count(tunnel(sides=(side("{side}"), side("East side"))))
     assert "{side}: hip board, roof film" in dict(places(needs, "channel"))
+
+
+@pytest.mark.parametrize("kind", ["roll_up", "fixed"])
+def test_side_film_can_share_the_run_of_the_roof(kind: str) -> None:
+    shared = first(side(kind=kind, top="shared_channel"))
+    needs = count(shared)
+    assert total(needs, "channel", "side/0/hip") == 24.0
+    assert "West side: hip board, roof and side film" in dict(places(needs, "channel"))
+    assert total(needs, "channel", "side/1/hip") == 48.0
+    # One sheet has one run anyway, and none where it runs on to a fixed side.
+    one_sheet_m = 0.0 if kind == "fixed" else 24.0
+    assert total(count(shared, "one_sheet"), "channel", "side/0/hip") == one_sheet_m
+
+
+@pytest.mark.parametrize("covering", ["roof_and_sides", "one_sheet"])
+def test_woven_curtain_slides_into_a_profile_beside_the_run_of_the_roof(covering: str) -> None:
+    # The curtain is 21 m and two laps of 0.3048 m; pockets of 1.5 m at both ends.
+    needs = count(first(woven_side()), covering)
+    assert places(needs, "top_profile") == [("West side: curtain 1, top profile", 21.61)]
+    assert total(needs, "channel", "side/0/hip") == 24.0
+    assert "West side: curtain 1, top profile" not in dict(places(needs, "spring_wire"))
+    # 21.6096 m at 0.4572 m: 47.3, so 48 spaces and 49 screws.
+    assert total(needs, "channel_screw_wood", "side/0/panel/0") == 49
+    # Each pocket: 2 x 1.2 m up its bows, 1.5 m at the baseboard and 1.5 m at the hip.
+    assert total(needs, "channel", "side/0/pocket/front") == pytest.approx(5.4)
+    assert total(needs, "channel", "side/0/pocket/back") == pytest.approx(5.4)
+    # Nothing holds the film under a curtain that winds up.
+    assert total(needs, "channel", "side/0/panel/0") == 0.0
+
+
+def test_profile_is_no_longer_than_the_hip_board() -> None:
+    needs = count(first(woven_side().but(pocket_bays=(0, 0))))
+    assert places(needs, "top_profile") == [("West side: curtain 1, top profile", 24.0)]
+
+
+@pytest.mark.parametrize("one_side", [woven_side(), drop_side()], ids=["woven", "drop_down"])
+def test_pocket_beside_such_a_curtain_can_share_the_run_of_the_roof(one_side: Side) -> None:
+    needs = count(first(one_side.but(top="shared_channel")))
+    assert total(needs, "channel", "side/0/hip") == 24.0
+    assert total(needs, "channel", "side/0/pocket/front") == pytest.approx(3.9)
+
+
+@pytest.mark.parametrize("covering", ["roof_and_sides", "one_sheet"])
+def test_drop_down_curtain_is_held_at_the_baseboard(covering: str) -> None:
+    # Two curtains lapping at 9 m: 1.5 to 9 and 9 to 22.5 m; with the pockets the whole 24 m.
+    needs = count(first(drop_side(splits=(Split(at_m=9.0),))), covering)
+    found = dict(places(needs, "channel"))
+    assert found["West side: curtain 1, baseboard"] == 7.5
+    assert found["West side: curtain 2, baseboard"] == 13.5
+    boards_m = sum(m for name, m in found.items() if "West" in name and "baseboard" in name)
+    assert boards_m == 24.0
+    # At the hip the roof's run and those of both pockets.
+    hips_m = sum(m for name, m in found.items() if "West" in name and "hip" in name)
+    assert hips_m == 24.0 + 2 * 1.5
+    assert total(needs, "top_profile") == 0.0
+
+
+def test_one_sheet_with_a_side_of_its_own_is_counted_side_by_side() -> None:
+    # First side woven: its pockets have runs of their own, so the end bow's run stays above the
+    # hip there; on the second side the sheet comes down to the baseboard, 1.2 m.
+    plain = first(woven_side())
+    roof_m = site(plain).survey.roof_girth_m
+    assert at(plain, "one_sheet", END_BOW) == pytest.approx(roof_m + 1.2, abs=1e-3)
+    needs = count(plain, "one_sheet")
+    assert total(needs, "channel", "side/1/hip") == 24.0
+    # The inner bow and the baseboard only.
+    assert total(needs, "channel", "side/1/pocket/front") == pytest.approx(2.7)

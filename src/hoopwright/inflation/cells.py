@@ -2,7 +2,8 @@
 
 A roof of two layers is one cell, cut at each cross seam because both layers are gripped there. A
 curtain of two layers is a cell of its own when its side is to be inflated; in one sheet too, as
-the hip board clamps the sheet between roof and curtain. Pockets, strips and end walls are not
+the hip board clamps the sheet between roof and curtain. Woven and drop-down curtains, and those of
+a film of their own, have one layer and hold no air. Pockets, strips and end walls are not
 inflated. The blower blows into the first roof cell; jumpers carry the air on.
 
 Volumes take the full shape: between two circle arcs over the chord from hip to hip for the roof,

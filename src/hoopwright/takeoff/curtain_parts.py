@@ -1,18 +1,25 @@
-"""What each curtain takes: bar, grip, joints, crank, rope, bottom seal.
+"""What each curtain takes: bar, grip, joints, what keeps the wind out; its drive in `drive_parts`.
 
-Sticks are never shared between bars: a joint that lands in the next curtain helps nobody.
+Sticks are never shared between bars: a joint that lands in the next curtain helps nobody. A hem in
+which a bar lies is sewn or welded when the curtain is made and takes no part.
 """
 
 from collections.abc import Callable, Iterator
 
 from hoopwright.curtain.curtain import CurtainWork
-from hoopwright.farm.catalogue import Bar
+from hoopwright.farm.catalogue import Bar, Joint
+from hoopwright.farm.side import BottomEdge
 from hoopwright.quantity.working import DERIVED, Phrase, Term, phrase
+from hoopwright.takeoff.drive_parts import count_drive
 from hoopwright.takeoff.need import Need
 from hoopwright.takeoff.site import Site, count_spaced, need
 
-SWAGE_SCREWS = 2
-SPLICE_SCREWS = 4
+JOINT_SCREWS: dict[Joint, int] = {"swage": 2, "splice": 4}
+BOTTOM_PARTS: dict[BottomEdge, tuple[str, str]] = {
+    "hat_purlin": ("hat_purlin", "hat_purlin_screw"),
+    "seal_profile": ("bottom_seal", "bottom_seal_screw"),
+    "skirt": ("skirt", "skirt_fastener"),
+}
 
 Rule = Callable[[Site, CurtainWork, Phrase], Iterator[Need]]
 
@@ -40,10 +47,11 @@ def _count_bar(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
         "Whole sticks for this bar alone; what is left of the last one serves no other bar",
         Term("bar", work.length_m, "m"),
         Term("sticks", work.bar_sticks, "count"),
-        Term("one stick", part.holds, "m" if part.counted_in == "m" else "count"),
+        Term("one stick", part.holds, "m"),
         source=DERIVED,
     )
-    yield need("bar_end_cap", 1, where, work.mark, "One at the free end of the bar")
+    lone = work.kind != "drop_down" and work.cranked != "middle"
+    yield need("bar_end_cap", 1 if lone else 2, where, work.mark, "One at each free end of the bar")
     yield from _count_joints(bar, work, where)
 
 
@@ -51,11 +59,10 @@ def _count_joints(bar: Bar, work: CurtainWork, where: Phrase) -> Iterator[Need]:
     if not work.bar_joints:
         return
     joints = Term("joints", work.bar_joints, "count")
-    spliced = bar.grip == "own_channel"
-    if spliced:
+    if bar.joint == "splice":
         rule = "One inserted splice at each joint"
         yield need("bar_splice", work.bar_joints, where, work.mark, rule, joints)
-    screws = SPLICE_SCREWS if spliced else SWAGE_SCREWS
+    screws = JOINT_SCREWS[bar.joint]
     yield need(
         "bar_joint_screw",
         work.bar_joints * screws,
@@ -68,43 +75,48 @@ def _count_joints(bar: Bar, work: CurtainWork, where: Phrase) -> Iterator[Need]:
 
 
 def _count_grip(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
-    """Return what holds the film on the bar.
+    """Return what holds the film on the bar; the second half of a bar comes with its stick.
 
     Source:
         Cap or wire along the whole bar: common practice, no published source.
     """
     bar = site.catalogue.bar(site.panel(work).bar)
     length = Term("bar", work.length_m, "m")
-    mark = work.mark
     if bar.grip == "own_channel":
         rule = "One run of wire in the bar's own channel"
-        yield need("spring_wire", work.length_m, where, mark, rule, length)
-        return
-    yield need("bar_cap", work.length_m, where, mark, "Cap along the whole bar", length)
-    yield _spaced(site, "bar_cap_screw", work, where)
-
-
-def _count_crank(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
-    drive = site.catalogue.drive(site.panel(work).drive)
-    for key in (drive.part, drive.extension_part, drive.joint_part):
-        yield need(key, 1, where, work.mark, "One for each curtain")
+        yield need("spring_wire", work.length_m, where, work.mark, rule, length)
+    elif bar.grip == "clamp_on_cap":
+        rule = "Cap along the whole bar"
+        yield need("bar_cap", work.length_m, where, work.mark, rule, length)
+        yield _spaced(site, "bar_cap_screw", work, where)
+    elif bar.grip == "closes_on_film":
+        yield _spaced(site, f"bar_close_{bar.closed_by}", work, where)
 
 
 def _count_rope(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
-    """Return rope and eyes; the zigzag starts at the top.
+    """Return rope or straps with their eyes.
 
     Source:
-        n legs of a zigzag turn at n + 1 eyes, top and bottom by turns: derived here.
+        n legs of a zigzag turn at n + 1 eyes, top and bottom by turns, the first at the top; a
+        strap hangs between an eye at the top and one at the bottom: derived here.
     """
     if work.rope_m <= 0:
         return
+    straps = site.panel(work).rope == "straps"
+    legs = Term("straps" if straps else "legs of the zigzag", work.rope_legs, "count")
+    length = Term("straps with tails" if straps else "rope with tails", work.rope_m, "m")
+    rule = "The straps and their tails" if straps else "The zigzag's legs and the tails"
+    part = "strap" if straps else "rope"
+    yield need(part, work.rope_m, where, work.mark, rule, legs, length, source=DERIVED)
+    yield from _count_eyes(site, work, where, straps)
+
+
+def _count_eyes(site: Site, work: CurtainWork, where: Phrase, straps: bool) -> Iterator[Need]:
     boards = site.frame.boards[work.side]
-    legs = Term("legs of the zigzag", work.rope_legs, "count")
-    rope = Term("rope with tails", work.rope_m, "m")
-    eyes = Term("eyes, top and bottom", work.eyes, "count")
-    rule = "The zigzag's legs and the tails"
-    yield need("rope", work.rope_m, where, work.mark, rule, legs, rope, source=DERIVED)
-    top = (work.eyes + 1) // 2
+    top = work.eyes // 2 if straps else (work.eyes + 1) // 2
+    rule = "The eyes stand at the top and at the bottom by turns, the first at the top"
+    if straps:
+        rule = "One eye at the top and one at the bottom of each strap"
     for count, material, text in (
         (top, boards.hip_board, ", top eyes"),
         (work.eyes - top, boards.baseboard, ", bottom eyes"),
@@ -114,24 +126,25 @@ def _count_rope(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
             count,
             Phrase(where.template + text, where.terms),
             work.mark,
-            "The eyes stand at the top and at the bottom by turns, the first at the top",
-            eyes,
+            rule,
+            Term("eyes, top and bottom", work.eyes, "count"),
             source=DERIVED,
         )
 
 
-def _count_bottom_seal(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
-    if not site.panel(work).bottom_seal:
+def _count_bottom(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
+    """Return what closes the gap under the bar; a drop-down curtain is held at the baseboard.
+
+    Source:
+        Along the whole bar: common practice, no published source.
+    """
+    bottom = site.panel(work).bottom
+    if bottom == "none" or work.kind == "drop_down":
         return
-    yield need(
-        "bottom_seal",
-        work.length_m,
-        where,
-        work.mark,
-        "Along the whole bar",
-        Term("bar", work.length_m, "m"),
-    )
-    yield _spaced(site, "bottom_seal_screw", work, where)
+    part, fastener = BOTTOM_PARTS[bottom]
+    length = Term("bar", work.length_m, "m")
+    yield need(part, work.length_m, where, work.mark, "Along the whole bar", length)
+    yield _spaced(site, fastener, work, where)
 
 
 def _spaced(site: Site, part: str, work: CurtainWork, where: Phrase) -> Need:
@@ -147,4 +160,4 @@ def _spaced(site: Site, part: str, work: CurtainWork, where: Phrase) -> Need:
     )
 
 
-_RULES: tuple[Rule, ...] = (_count_bar, _count_grip, _count_crank, _count_rope, _count_bottom_seal)
+_RULES: tuple[Rule, ...] = (_count_bar, _count_grip, count_drive, _count_rope, _count_bottom)

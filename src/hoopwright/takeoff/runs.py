@@ -1,14 +1,19 @@
 """Runs of channel with wire and screws, and the boards they sit on.
 
-Where film is gripped: along the hip boards, along the baseboard under fixed film, over both end
-bows, over the bow under a cross seam, down the bows that hold fixed film, and around doors.
-A roll-up opening has no channel at the baseboard.
+Where film is gripped: along the hip boards, along the baseboard under fixed film and under
+drop-down curtains, over both end bows, over the bow under a cross seam, down the bows that hold
+fixed film, and around doors. Under a curtain that rolls up there is no channel at the baseboard.
+
+On the hip board the roof has a run. The side film has one of its own or shares the roof's. Of a
+woven curtain the top slides into a profile, and a drop-down one has no edge there: on such sides
+only pockets and strips have film to hold at the hip.
 """
 
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from hoopwright.cover.cover import FixedSpan
+from hoopwright.cover.cover import CurtainSpan, FixedSpan
+from hoopwright.farm.side import Side
 from hoopwright.quantity.working import DERIVED, Phrase, Term, phrase
 from hoopwright.takeoff.need import Need
 from hoopwright.takeoff.site import TOUCH_M, Site, count_spaced, need
@@ -16,7 +21,7 @@ from hoopwright.takeoff.site import TOUCH_M, Site, count_spaced, need
 
 @dataclass(frozen=True, slots=True)
 class Run:
-    """One run of channel.
+    """One run of channel, or of the profile that holds the top of a woven curtain.
 
     Attributes:
         length_m: Length, m.
@@ -25,6 +30,7 @@ class Run:
         mark: Place on the canvas.
         rule: How its length was got, in words.
         inputs: What the length adds up from.
+        part: Catalogue key of what is bought by the metre.
     """
 
     length_m: float
@@ -33,31 +39,33 @@ class Run:
     mark: str
     rule: str
     inputs: tuple[Term, ...]
+    part: str = "channel"
 
 
 def count_channel(site: Site) -> Iterator[Need]:
-    """Return channel, wire and screws of all runs.
+    """Return channel or profile, wire and screws of all runs.
 
     Source:
         One run of wire in each run of channel holds all layers; screws at the catalogue's spacing
         with one at each end: common practice, no published source.
     """
-    for finder in (_hip_runs, _fixed_runs, _end_runs, _seam_runs, _door_runs):
+    for finder in (_hip_runs, _curtain_runs, _fixed_runs, _end_runs, _seam_runs, _door_runs):
         for run in finder(site):
             screw = f"channel_screw_{run.ground}"
             spacing_m = site.spacing_m(screw)
             length = Term("run", run.length_m, "m")
             yield need(
-                "channel", run.length_m, run.where, run.mark, run.rule, *run.inputs, source=DERIVED
+                run.part, run.length_m, run.where, run.mark, run.rule, *run.inputs, source=DERIVED
             )
-            yield need(
-                "spring_wire",
-                run.length_m,
-                run.where,
-                run.mark,
-                "One run of wire in each run of channel; it holds all layers there",
-                length,
-            )
+            if run.part == "channel":
+                yield need(
+                    "spring_wire",
+                    run.length_m,
+                    run.where,
+                    run.mark,
+                    "One run of wire in each run of channel; it holds all layers there",
+                    length,
+                )
             yield need(
                 screw,
                 count_spaced(run.length_m, spacing_m),
@@ -104,26 +112,78 @@ def count_boards(site: Site) -> Iterator[Need]:
 
 def _has_hip_channel(site: Site, side: int) -> bool:
     """Return whether film is gripped at the hip: not where one sheet runs on to a fixed side."""
-    return site.apart or site.sides[side].kind == "roll_up"
+    return site.own(side) or site.sides[side].kind != "fixed"
 
 
 def _hip_runs(site: Site) -> Iterator[Run]:
     for at, (side, boards) in enumerate(zip(site.sides, site.frame.boards, strict=True)):
         if not _has_hip_channel(site, at):
             continue
-        texts = ["{side}: hip board, roof film", "{side}: hip board, side film"]
-        if not site.apart:
-            texts = ["{side}: hip board"]
-        for text in texts:
+        for text, rule in _hip_texts(side, site.own(at)):
             yield Run(
                 site.survey.length_m,
                 boards.hip_board,
                 phrase(text, side=side.name),
                 f"side/{at}/hip",
-                "The whole length of the tunnel; with roof and sides apart there are two runs, so "
-                "that the side film can be renewed alone",
+                rule,
                 (Term("tunnel length", site.survey.length_m, "m"),),
             )
+
+
+def _hip_texts(side: Side, own: bool) -> tuple[tuple[str, str], ...]:
+    """Return name and rule of each run along the whole hip board of a side."""
+    if not own:
+        return (("{side}: hip board", "The whole length of the tunnel; one run clamps the sheet"),)
+    roof = "{side}: hip board, roof film"
+    if side.kind in ("woven", "drop_down"):
+        return ((roof, "The whole length of the tunnel, for the edge of the roof film"),)
+    if side.top == "shared_channel":
+        shared = "The whole length of the tunnel; the side film shares the run of the roof film"
+        return (("{side}: hip board, roof and side film", shared),)
+    apart = (
+        "The whole length of the tunnel; with roof and sides apart there are two runs, so that the "
+        "side film can be renewed alone"
+    )
+    return ((roof, apart), ("{side}: hip board, side film", apart))
+
+
+def _curtain_runs(site: Site) -> Iterator[Run]:
+    """Return what holds the fixed edge of woven and drop-down curtains."""
+    for span in site.cover.curtains:
+        kind = site.sides[span.side].kind
+        run = None
+        if kind == "woven":
+            run = _profile_run(site, span)
+        elif kind == "drop_down":
+            run = _foot_run(site, span)
+        if run is not None and run.length_m > TOUCH_M:
+            yield run
+
+
+def _profile_run(site: Site, span: CurtainSpan) -> Run:
+    from_m, to_m = max(span.from_m, site.end_m(0)), min(span.to_m, site.end_m(1))
+    return Run(
+        to_m - from_m,
+        site.frame.boards[span.side].hip_board,
+        _curtain_name(site, span, ", top profile"),
+        span.mark,
+        "As long as the curtain with its laps, no longer than the hip board; the bead of the "
+        "curtain slides into it",
+        (Term("curtain from", from_m, "m"), Term("curtain to", to_m, "m")),
+        "top_profile",
+    )
+
+
+def _foot_run(site: Site, span: CurtainSpan) -> Run:
+    return Run(
+        span.open_to_m - span.open_from_m,
+        site.frame.boards[span.side].baseboard,
+        _curtain_name(site, span, ", baseboard"),
+        span.mark,
+        "Over the opening, for the foot of the drop-down curtain; where it laps over a pocket or a "
+        "strip it shares the run of that film",
+        (Term("opening from", span.open_from_m, "m"), Term("opening to", span.open_to_m, "m")),
+    )
 
 
 def _fixed_runs(site: Site) -> Iterator[Run]:
@@ -140,16 +200,21 @@ def _fixed_runs(site: Site) -> Iterator[Run]:
             "From the first to the last bow that holds the fixed film",
             (bays,),
         )
-        if not site.apart and "/strip/" in span.mark:
-            yield Run(
-                length_m,
-                boards.hip_board,
-                Phrase(where.template + ", hip", where.terms),
-                span.mark,
-                "Behind the one sheet, from the first to the last bow that holds the strip",
-                (bays,),
-            )
+        if rule := _hip_rule(site, span):
+            hip = Phrase(where.template + ", hip", where.terms)
+            yield Run(length_m, boards.hip_board, hip, span.mark, rule, (bays,))
         yield from _uprights(site, span, where)
+
+
+def _hip_rule(site: Site, span: FixedSpan) -> str:
+    """Return why fixed film has a run of its own at the hip, or nothing where it has none."""
+    side = site.sides[span.side]
+    if not site.own(span.side):
+        behind = "Behind the one sheet, from the first to the last bow that holds the strip"
+        return behind if "/strip/" in span.mark else ""
+    if side.kind in ("woven", "drop_down") and side.top == "own_channel":
+        return "From the first to the last bow that holds the fixed film, apart from the roof film"
+    return ""
 
 
 def _uprights(site: Site, span: FixedSpan, where: Phrase) -> Iterator[Run]:
@@ -158,7 +223,7 @@ def _uprights(site: Site, span: FixedSpan, where: Phrase) -> Iterator[Run]:
     spots = [
         at_m
         for at_m in (span.from_m, span.to_m)
-        if site.apart or min(abs(at_m - end_m) for end_m in ends) > TOUCH_M
+        if site.own(span.side) or min(abs(at_m - end_m) for end_m in ends) > TOUCH_M
     ]
     if not spots:
         return
@@ -169,8 +234,8 @@ def _uprights(site: Site, span: FixedSpan, where: Phrase) -> Iterator[Run]:
             "metal",
             Phrase(where.template + ", upright", where.terms),
             span.mark,
-            "Along the bow from hip board to baseboard; the hip edge of the fixed film shares the "
-            "run on the hip board, and with one sheet the end bow's run goes down here",
+            "Along the bow from hip board to baseboard; with one sheet the end bow's run goes down "
+            "here",
             (Term("hip board to baseboard along the bow", side_m, "m"),),
         )
 
@@ -182,7 +247,7 @@ def _end_runs(site: Site) -> Iterator[Run]:
         for n, side in enumerate(site.sides):
             reached = site.fixed_at(n, site.end_m(at)) is not None
             walled = end.film is not None
-            if (walled and not reached) or (reached and not site.apart):
+            if (walled and not reached) or (reached and not site.own(n)):
                 terms.append(Term(f"{side.name} down to the baseboard", site.survey.side_m[n], "m"))
         yield Run(
             sum(float(t.value) for t in terms),
@@ -219,6 +284,11 @@ def _door_runs(site: Site) -> Iterator[Run]:
                 "Twice the height and once the width of the door",
                 (Term("door height", door.height_m, "m"), Term("door width", door.width_m, "m")),
             )
+
+
+def _curtain_name(site: Site, span: CurtainSpan, text: str) -> Phrase:
+    side = site.sides[span.side].name
+    return phrase("{side}: curtain {number}" + text, side=side, number=span.index + 1)
 
 
 def _span_name(site: Site, span: FixedSpan) -> Phrase:

@@ -8,6 +8,7 @@ import math
 from dataclasses import dataclass
 from functools import lru_cache
 
+from hoopwright.cover import own_sheets
 from hoopwright.cover.cover import Cover, FixedSpan
 from hoopwright.curtain.curtain import CurtainWork
 from hoopwright.farm.catalogue import Catalogue, Part
@@ -51,10 +52,9 @@ class Site:
     inflation: Inflation
     catalogue: Catalogue
 
-    @property
-    def apart(self) -> bool:
-        """Whether roof and sides are sheets of their own."""
-        return self.cover.covering == "roof_and_sides"
+    def own(self, side: int) -> bool:
+        """Return whether a side has sheets of its own, so that the roof's ends at its hip."""
+        return own_sheets(self.sides[side], self.cover.covering)
 
     def part(self, key: str) -> Part | None:
         """Return the part of that key, or None when the catalogue lacks it."""
