@@ -4,34 +4,55 @@ from dataclasses import fields
 
 import pytest
 
-from airing.aired import PAIR, SURVEY, aired
-from hoopwright.airing.flow import clear_height
+from airing.aired import PAIR, SHUT, SURVEY, aired, curtains, dropping
+from hoopwright.airing.flow import open_gap
+from hoopwright.curtain import course
+from hoopwright.farm import Side, Split
 from hoopwright.quantity.working import explain
 from samples import side
-from worked import worked
+
+# From the hip board at 1.5 m to the baseboard at 0.3 m, along upright legs, less half a roll; 21 m
+# between the pockets.
+SIDE_M, LENGTH_M = 1.2, 21.0
+
+
+def _roll_m() -> float:
+    return curtains()[0].diameters_m[2]
+
+
+def _open_m2() -> float:
+    return (SIDE_M - _roll_m() / 2) * LENGTH_M
 
 
 def test_shares_follow_from_opening_and_floor() -> None:
-    # 8 m by 24 m of floor; 24 m2 on each side: 12.5 % each, 25 % together.
     airing = aired()
-    assert airing.openings_m2 == pytest.approx((24.0, 24.0))
-    assert airing.side_shares == pytest.approx((0.125, 0.125))
-    assert airing.floor_share == pytest.approx(0.25)
+    one = _open_m2()
+    assert airing.openings_m2 == pytest.approx((one, one))
+    assert airing.side_shares == pytest.approx((one / (8 * 24), one / (8 * 24)))
+    assert airing.floor_share == pytest.approx(2 * one / (8 * 24))
+
+
+def test_openings_are_those_of_the_curtains() -> None:
+    sides = (side("West side", (Split(at_m=9.0),)), dropping())
+    first, second, third = curtains(sides)
+    expected = (first.opening_m2 + second.opening_m2, third.opening_m2)
+    assert aired(sides).openings_m2 == pytest.approx(expected)
 
 
 def test_wind_alone_is_share_times_opening_times_wind() -> None:
     airing = aired(inside_k=298.15, wind_m_s=2.0, wind_from="square_on")
+    flow = 0.55 * _open_m2() * 2.0
     assert airing.warmth_m3_s == 0.0
-    assert airing.flow_m3_s == pytest.approx(0.55 * 24.0 * 2.0)
-    assert airing.changes_per_h == pytest.approx(3600 * 26.4 / SURVEY.volume_m3)
-    assert airing.per_floor_m3_s_m2 == pytest.approx(26.4 / 192.0)
+    assert airing.flow_m3_s == pytest.approx(flow)
+    assert airing.changes_per_h == pytest.approx(3600 * flow / SURVEY.volume_m3)
+    assert airing.per_floor_m3_s_m2 == pytest.approx(flow / 192.0)
 
 
 def test_warmth_alone_is_that_of_one_tall_opening_on_each_side() -> None:
-    # Upright legs up to the hip: 1.2 m of side less a roll of 0.05 m opens 1.15 m.
     airing = aired(wind_m_s=0.0)
-    one = 0.445 / 3 * 24.0 * (9.80665 * 1.15 * 10 / 308.15) ** 0.5
-    assert airing.warmth_m3_s == pytest.approx(2 * one, rel=1e-4)
+    high_m = SIDE_M - _roll_m() / 2
+    one = 0.445 / 3 * _open_m2() * (9.80665 * high_m * 10 / 308.15) ** 0.5
+    assert airing.warmth_m3_s == pytest.approx(2 * one)
     assert airing.wind_m3_s == 0.0
 
 
@@ -42,67 +63,60 @@ def test_both_together_are_the_root_of_the_sum_of_squares() -> None:
 
 
 def test_screens_hold_air_back_and_leave_the_opening() -> None:
-    screened = tuple(s.but(screen_flow_share=0.4) for s in PAIR)
-    bare, behind = aired(), aired(sides=(screened[0], screened[1]))
+    first, second = (s.but(screen_flow_share=0.4) for s in PAIR)
+    bare, behind = aired(), aired((first, second))
     assert behind.flow_m3_s == pytest.approx(0.4 * bare.flow_m3_s)
     assert behind.opening_m2 == bare.opening_m2
 
 
 def test_one_screened_side_decides_on_the_wind() -> None:
-    airing = aired(sides=(PAIR[0], PAIR[1].but(screen_flow_share=0.25)), wind_m_s=2.0)
-    assert airing.wind_m3_s == pytest.approx(0.30 * 24.0 * 0.25 * 2.0)
+    airing = aired((PAIR[0], PAIR[1].but(screen_flow_share=0.25)), wind_m_s=2.0)
+    assert airing.wind_m3_s == pytest.approx(0.30 * _open_m2() * 0.25 * 2.0)
 
 
 def test_one_open_side_is_aired_by_warmth_alone() -> None:
-    airing = aired(curtains=(worked(0),), sides=(PAIR[0], side("East side", kind="fixed")))
+    airing = aired((PAIR[0], SHUT))
     assert airing.wind_m3_s == 0.0
-    assert 0 < airing.warmth_m3_s < aired().warmth_m3_s
-    assert airing.openings_m2 == pytest.approx((24.0, 0.0))
+    assert airing.warmth_m3_s == pytest.approx(aired().warmth_m3_s / 2)
+    assert airing.openings_m2 == pytest.approx((_open_m2(), 0.0))
 
 
 def test_fixed_sides_air_nothing() -> None:
-    airing = aired(curtains=())
+    airing = aired((SHUT.but(name="West side"), SHUT))
     assert (airing.opening_m2, airing.flow_m3_s, airing.changes_per_h) == (0.0, 0.0, 0.0)
 
 
-def test_course_runs_from_shut_to_what_is_open_in_the_end() -> None:
-    airing = aired()
-    assert [share for share, _, _ in airing.course] == pytest.approx([n / 10 for n in range(11)])
+@pytest.mark.parametrize("sides", [PAIR, (PAIR[0], dropping())])
+def test_way_from_shut_to_open_is_that_of_the_curtains(sides: tuple[Side, Side]) -> None:
+    airing = aired(sides)
+    ways = [course(work, 10) for work in curtains(sides)]
+    assert [share for share, _, _ in airing.course] == pytest.approx(list(ways[0].shares))
+    together = [
+        sum(at) / SURVEY.floor_area_m2 for at in zip(*(w.openings_m2 for w in ways), strict=True)
+    ]
+    assert [share for _, share, _ in airing.course] == pytest.approx(together)
     assert airing.course[0][1:] == (0.0, 0.0)
     assert airing.course[-1][1:] == (airing.floor_share, airing.flow_m3_s)
     flows = [flow for _, _, flow in airing.course]
     assert flows == sorted(flows)
 
 
-def test_curtain_opens_what_is_not_still_to_be_travelled() -> None:
-    # 1.25 m of travel against 1.2 m of side: the bar hangs 0.05 m below the board and is as thick.
-    # Half way it has 0.625 m to go, so that 1.15 - 0.625 m are open.
-    assert clear_height(worked(), 1.2, 1.0) == pytest.approx(1.15)
-    assert clear_height(worked(), 1.2, 0.5) == pytest.approx(0.525)
-    assert clear_height(worked(), 1.2, 0.0) == 0.0
-
-
-def test_unlike_curtains_of_one_side_open_together() -> None:
-    pair = (worked(0, 0, opening_m2=10.0), worked(0, 1, opening_m2=4.0, travel_m=0.8))
-    assert aired(curtains=pair).openings_m2 == pytest.approx((14.0, 0.0))
-
-
-def test_drop_down_curtain_opens_at_the_top_and_airs_as_well() -> None:
-    # The same opening at another height passes the same air while the other side is shut.
-    dropped = side("West side", kind="drop_down")
-    works = (worked(0, kind="drop_down"),)
-    low = aired(curtains=(worked(0),)).warmth_m3_s
-    assert aired(curtains=works, sides=(dropped, PAIR[1])).warmth_m3_s == pytest.approx(low)
+def test_rolled_side_opens_below_and_dropped_side_above() -> None:
+    rolled, dropped = curtains((PAIR[0], dropping()))
+    below, above = open_gap(rolled, 0.5)[1], open_gap(dropped, 0.5)[1]
+    assert below.low_m == pytest.approx(0.3)
+    assert above.high_m == pytest.approx(1.5)
+    assert below.high_m < 1.2 < above.high_m
+    assert above.low_m > 0.9
 
 
 def test_openings_at_two_heights_air_better_than_at_one() -> None:
     # Half open, one side low and the other high: the warm air leaves through the high one.
-    dropped = side("East side", kind="drop_down")
-    half = {"travel_m": 0.6, "diameters_m": (0.0, 0.0, 0.0), "opening_m2": 12.0}
-    low = (worked(0, **half), worked(1, **half))
-    high = (worked(0, **half), worked(1, kind="drop_down", **half))
-    mixed = aired(curtains=high, sides=(PAIR[0], dropped)).warmth_m3_s
-    assert mixed > 1.2 * aired(curtains=low).warmth_m3_s
+    mixed, low, high = (
+        aired(sides, wind_m_s=0.0).course[5]
+        for sides in ((PAIR[0], dropping()), PAIR, (dropping("West side"), dropping()))
+    )
+    assert mixed[2] / mixed[1] > 1.2 * max(low[2] / low[1], high[2] / high[1])
 
 
 def test_every_figure_says_how_it_was_got() -> None:

@@ -20,7 +20,7 @@ def test_published_flow_of_fans_is_eight_cfm_per_square_foot() -> None:
 
 def test_share_is_told_with_what_the_published_one_is_for() -> None:
     said = words(told_share(aired()), "metric")
-    assert "25% of the floor" in said
+    assert "25.81% of the floor" in said
     assert "15% to 20% is for roof vents and for side vents each" in said
     assert not {"fine", "enough", "good", "too"} & set(said.lower().replace(",", "").split())
 

@@ -36,6 +36,7 @@ TOGETHER_SOURCE = (
     "quoted in secondary texts"
 )
 HALVINGS = 30
+ALIKE_M = 1e-6
 
 
 class Gap(NamedTuple):
@@ -111,7 +112,7 @@ def neutral_level(gaps: tuple[Gap, ...]) -> float:
     """
     low_m, high_m = min(gap.low_m for gap in gaps), max(gap.high_m for gap in gaps)
     level_m = (low_m + high_m) / 2
-    if all((gap.low_m, gap.high_m) == (low_m, high_m) for gap in gaps):
+    if all(max(gap.low_m - low_m, high_m - gap.high_m) < ALIKE_M for gap in gaps):
         return level_m
     for _ in range(HALVINGS):
         if sum(_above(gap, level_m) - _below(gap, level_m) for gap in gaps) > 0:

@@ -1,7 +1,7 @@
 """Air the tunnel: from how far the curtains open to how often the air inside is changed.
 
-Only the open sides count; doors and gable vents are left out. On the way up a curtain is taken to
-open from the bottom, a drop-down one from the top, evenly with its travel.
+Only the open sides count; doors and gable vents are left out. All curtains are taken to move at
+once, each with the same share of its travel behind it.
 """
 
 import math
@@ -11,6 +11,7 @@ from hoopwright.airing.airing import Airing
 from hoopwright.airing.draught import Gap, warmth_flow, wind_flow
 from hoopwright.airing.workings import explain_airing
 from hoopwright.curtain.curtain import CurtainWork
+from hoopwright.curtain.way import clear_opening
 from hoopwright.farm import Side, Weather
 from hoopwright.quantity.factors import HOUR_S
 from hoopwright.survey.survey import Survey
@@ -56,8 +57,7 @@ def air_tunnel(
     """
     floor_m2 = survey.floor_area_m2
     course = [
-        _opened(survey, sides, curtains, weather, step / COURSE_STEPS)
-        for step in range(COURSE_STEPS + 1)
+        _opened(sides, curtains, weather, step / COURSE_STEPS) for step in range(COURSE_STEPS + 1)
     ]
     whole = course[-1]
     opening_m2 = sum(whole.openings_m2)
@@ -80,21 +80,19 @@ def air_tunnel(
 
 
 def _opened(
-    survey: Survey,
     sides: tuple[Side, Side],
     curtains: tuple[CurtainWork, ...],
     weather: Weather,
     share: float,
 ) -> _Opened:
-    openings_m2: list[float] = []
-    areas_m2: list[float] = []
-    gaps: list[Gap] = []
-    for n, side in enumerate(sides):
-        own = [work for work in curtains if work.side == n]
-        opening_m2, gap = _gap(survey, n, side, own, share)
-        openings_m2.append(opening_m2)
-        areas_m2.append(opening_m2 * side.screen_flow_share)
-        gaps.append(gap._replace(width_m=gap.width_m * side.screen_flow_share))
+    openings_m2, areas_m2 = [0.0, 0.0], [0.0, 0.0]
+    gaps = []
+    for work in curtains:
+        screen = sides[work.side].screen_flow_share
+        opening_m2, gap = open_gap(work, share)
+        openings_m2[work.side] += opening_m2
+        areas_m2[work.side] += opening_m2 * screen
+        gaps.append(gap._replace(width_m=gap.width_m * screen))
     return _Opened(
         (openings_m2[0], openings_m2[1]),
         wind_flow((areas_m2[0], areas_m2[1]), weather.wind_m_s, weather.wind_from),
@@ -102,36 +100,31 @@ def _opened(
     )
 
 
-def clear_height(work: CurtainWork, side_m: float, share: float) -> float:
-    """Return how far a curtain is open along the bow, m.
+def open_gap(work: CurtainWork, share: float) -> tuple[float, Gap]:
+    """Return the clear opening of a curtain on its way, m2, and where the air finds it.
 
     Args:
         work: The curtain.
-        side_m: From hip board to baseboard top along the bow, m.
         share: Share of its travel behind it.
 
     Source:
-        Derived here: what it opens in all, less what is still to be travelled.
+        Derived here; the square of a roll's diameter grows evenly with the film on it.
     """
-    whole_m = min(side_m, work.travel_m) - work.diameters_m[2]
-    return max(0.0, whole_m - (1 - share) * work.travel_m)
+    hung = work.hung
+    moved_m = share * work.travel_m
+    radius_m = hung.bar.section.outside_m / 2 if hung.drops else _radius(work, share)
+    opening_m2 = clear_opening(hung, moved_m, radius_m)
+    width_m = hung.span.open_to_m - hung.span.open_from_m
+    if opening_m2 <= 0:
+        return 0.0, Gap(0.0, 0.0, 0.0)
+    low_m = min(hung.covered_m, hung.side_m)
+    if hung.drops:
+        low_m = opening_m2 / width_m
+    high_m = low_m - opening_m2 / width_m
+    return opening_m2, Gap(width_m, hung.height_m(low_m), hung.height_m(high_m))
 
 
-def _gap(
-    survey: Survey, n: int, side: Side, curtains: list[CurtainWork], share: float
-) -> tuple[float, Gap]:
-    """Return the opening of one side, m2, and the side as one gap as wide as all its curtains."""
-    side_m = survey.side_m[n]
-    base_m = survey.curve.point_at(survey.base_at_m[n])[1]
-    hip_m = survey.curve.point_at(survey.hip_at_m[n])[1]
-    opening_m2 = clear_m = 0.0
-    for work in curtains:
-        whole_m, now_m = (clear_height(work, side_m, at) for at in (1.0, share))
-        if now_m > 0:
-            opening_m2 += work.opening_m2 * now_m / whole_m
-            clear_m = max(clear_m, now_m)
-    if clear_m == 0:
-        return 0.0, Gap(0.0, base_m, base_m)
-    high_m = clear_m * (hip_m - base_m) / side_m
-    low_m = hip_m - high_m if side.kind == "drop_down" else base_m
-    return opening_m2, Gap(opening_m2 / clear_m, low_m, low_m + high_m)
+def _radius(work: CurtainWork, share: float) -> float:
+    """Return the radius of the roll on its way, m; a shut one has yet to wind its slack."""
+    _, half_m, open_m = work.diameters_m
+    return math.sqrt(half_m**2 + (open_m**2 - half_m**2) * (2 * share - 1)) / 2

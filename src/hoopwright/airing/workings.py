@@ -134,8 +134,7 @@ def _flows(
         ),
         Working(
             "course",
-            "The same for tenths of the travel: curtains open evenly with it, a drop-down one from "
-            "the top.",
+            "The same at each tenth of the travel, all curtains moving at once.",
             openings,
         ),
     )

@@ -4,6 +4,7 @@ For reference only. It is the velocity pressure of a gust, without the shape of 
 design of rope, eyes or frame: that follows the local code.
 """
 
+import math
 from typing import NamedTuple
 
 from hoopwright.farm.weather import Exposure
@@ -47,7 +48,7 @@ def exposure_factor(height_m: float, exposure: Exposure) -> float:
     """
     ground = GROUND[exposure]
     height_m = min(max(height_m, LEAST_HEIGHT_M), ground.top_m)
-    return 2.01 * (height_m / ground.top_m) ** (2 / ground.power)
+    return 2.01 * math.pow(height_m / ground.top_m, 2 / ground.power)
 
 
 def storm_pressure(gust_m_s: float, height_m: float, exposure: Exposure) -> float:
