@@ -35,6 +35,9 @@ class LiftLines:
     pulleys: int
 
 
+NO_LINES = LiftLines(0, 0.0, 0, 0.0, 0.0, 0.0, 0)
+
+
 def lift_lines(hung: HungCurtain, drum_radius_m: float) -> LiftLines:
     """Return the lift lines of a drop-down curtain with their pulleys and cable.
 

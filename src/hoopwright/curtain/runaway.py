@@ -10,6 +10,8 @@ Film is left out of what moves, which makes the speed higher.
 
 import math
 
+from hoopwright.farm.catalogue import Drive
+
 
 def runaway_speed(
     energy_j: float, falling_kg: float, bar_kg_m2: float, crank_kg_m2: float, radius_m: float
@@ -29,16 +31,15 @@ def runaway_speed(
     return math.sqrt(2 * energy_j / (falling_kg + (bar_kg_m2 + crank_kg_m2) / radius_m**2))
 
 
-def handle_speed(speed_m_s: float, radius_m: float, ratio: float, arm_m: float) -> float:
+def handle_speed(speed_m_s: float, radius_m: float, drive: Drive) -> float:
     """Return the speed of the handle while the curtain moves, m/s.
 
     Args:
         speed_m_s: Speed of the bar or of the lines, m/s.
         radius_m: Radius of the roll or of the drum, m.
-        ratio: Turns of the handle for one of the bar or drum.
-        arm_m: From axle to hand grip, m.
+        drive: What the handle belongs to.
 
     Source:
         Derived here: one turning.
     """
-    return speed_m_s / radius_m * ratio * arm_m
+    return speed_m_s / radius_m * drive.ratio * drive.arm_m

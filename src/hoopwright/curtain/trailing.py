@@ -50,6 +50,9 @@ class Lag:
         return self.twist_m + self.play_m + self.uneven_m
 
 
+NO_LAG = Lag(0.0, 0.0, 0.0, 0.0)
+
+
 def bar_twist(
     line_torque_n: float, reach_m: float, shear_pa: float, torsion_constant_m4: float
 ) -> float:
