@@ -3,10 +3,28 @@
 Sizes are in feet and inches, as the handbook figures they are compared with.
 """
 
+from dataclasses import replace
+
 from hoopwright.cover import CurtainSpan
 from hoopwright.curtain.hung import HungCurtain
-from hoopwright.farm import Bar, HandCrank, Limits, RoundTube, SquareTube
-from hoopwright.farm.catalogue import Material
+from hoopwright.farm import (
+    Bar,
+    EvenBows,
+    Frame,
+    HandCrank,
+    Limits,
+    Panel,
+    RoundBow,
+    RoundTube,
+    Side,
+    SideBoards,
+    SquareTube,
+    Weather,
+)
+from hoopwright.farm.catalogue import Drive, GearedCrank, LineDrum, Material
+from hoopwright.farm.side import SideKind
+from hoopwright.survey import survey_frame
+from hoopwright.survey.survey import Survey
 
 FOOT_M = 0.3048
 INCH_M = 0.0254
@@ -16,7 +34,9 @@ LBF_N = POUND_KG * 9.80665
 LB_FT_KG_M = POUND_KG / FOOT_M
 LBF_IN_NM = LBF_N * INCH_M
 
-FREE = Limits(rubbing_share=0.0)
+FREE = Limits(rubbing_share=0.0, uneven_winding_m=0.0)
+BASE_FT = 1.0
+BAY_FT = 4.0
 
 
 def round_tube(outside_in: float, wall_in: float) -> RoundTube:
@@ -32,7 +52,7 @@ def square_tube(outside_in: float, wall_in: float) -> SquareTube:
 def bar(
     section: RoundTube | SquareTube, material: Material = "steel", cap_lb_ft: float = 0.0
 ) -> Bar:
-    """Return a roll bar that takes 4 in at a joint."""
+    """Return a roll bar that takes 4 in at a joint, without play."""
     return Bar(
         key="bar",
         name="roll bar",
@@ -42,6 +62,7 @@ def bar(
         grip_mass_kg_m=cap_lb_ft * LB_FT_KG_M,
         overlap_m=4 * INCH_M,
         part="bar_stick",
+        joint_play_m=0.0,
     )
 
 
@@ -57,6 +78,35 @@ def crank(arm_in: float, **changes: object) -> HandCrank:
         part="crank",
         extension_part="crank_pipe",
         joint_part="joint",
+    )
+    return plain.but(**changes)
+
+
+def geared(arm_in: float, **changes: object) -> GearedCrank:
+    """Return a geared crank without mass or losses, five turns for one."""
+    plain = GearedCrank(
+        key="geared",
+        name="geared crank",
+        arm_m=arm_in * INCH_M,
+        ratio=5.0,
+        efficiency=1.0,
+        mass_kg=0.0,
+        part="geared",
+        guide_part="guide_pipe",
+    )
+    return plain.but(**changes)
+
+
+def drum(arm_in: float, drum_in: float, **changes: object) -> LineDrum:
+    """Return a drum without gears or losses."""
+    plain = LineDrum(
+        key="drum",
+        name="line drum",
+        arm_m=arm_in * INCH_M,
+        ratio=1.0,
+        efficiency=1.0,
+        drum_m=drum_in * INCH_M,
+        part="drum",
     )
     return plain.but(**changes)
 
@@ -84,21 +134,79 @@ def span(length_ft: float, hang_ft: float, layers: int = 1, mils: float = 6.0) -
 def hung(
     curtain: CurtainSpan,
     roll_bar: Bar,
-    drive: HandCrank,
+    drive: Drive,
     limits: Limits = FREE,
     wrap_ft: float = 0.0,
     slack_ft: float = 0.0,
     rope_step_ft: float = 0.0,
+    kind: SideKind = "roll_up",
 ) -> HungCurtain:
-    """Return a curtain hung on a bar of 21 ft sticks, the side as high as the film hangs."""
+    """Return a curtain hung on a bar of 21 ft sticks over an upright side.
+
+    The baseboard is 1 ft above the ground and the bar shuts level with it; the hip is as high
+    above it as the film hangs, without its slack. Bows stand at 4 ft.
+    """
+    side_m = curtain.hang_m - slack_ft * FOOT_M
+    boards = SideBoards(hip_height_m=BASE_FT * FOOT_M + side_m, baseboard_height_m=BASE_FT * FOOT_M)
     return HungCurtain(
         span=curtain,
+        side=Side(
+            name="East side",
+            kind=kind,
+            shut_height_m=BASE_FT * FOOT_M,
+            pocket_bays=(0, 0),
+            splits=(),
+            panels=(
+                Panel(
+                    crank_end="front",
+                    bar=roll_bar.key,
+                    drive=drive.key,
+                    rope="zigzag" if rope_step_ft else "none",
+                ),
+            ),
+            slack_m=slack_ft * FOOT_M,
+            rope_step_m=rope_step_ft * FOOT_M if rope_step_ft else None,
+            bunch_m=0.0,
+        ),
+        boards=boards,
+        survey=_upright(boards, curtain.open_to_m),
         bar=roll_bar,
         stick_m=21 * FOOT_M,
         drive=drive,
         limits=limits,
+        weather=Weather(),
         wrap_m=wrap_ft * FOOT_M,
-        slack_m=slack_ft * FOOT_M,
-        side_m=curtain.hang_m,
-        rope_step_m=rope_step_ft * FOOT_M,
+    )
+
+
+def chosen(curtain: HungCurtain, **changes: object) -> HungCurtain:
+    """Return the curtain with other choices for itself, such as the crank's place."""
+    panels = (curtain.panel.but(**changes),)
+    return replace(curtain, side=curtain.side.but(panels=panels))
+
+
+def sided(curtain: HungCurtain, **changes: object) -> HungCurtain:
+    """Return the curtain on a side with other choices."""
+    return replace(curtain, side=curtain.side.but(**changes))
+
+
+def boarded(curtain: HungCurtain, **changes: object) -> HungCurtain:
+    """Return the curtain below a hip board with other sizes."""
+    return replace(curtain, boards=curtain.boards.but(**changes))
+
+
+def _upright(boards: SideBoards, length_m: float) -> Survey:
+    """Return a frame whose legs stand upright past the hip, long enough for a curtain."""
+    leg_m = boards.hip_height_m + 0.5
+    bays = max(1, round(length_m / (BAY_FT * FOOT_M) + 0.499))
+    return survey_frame(
+        Frame(
+            profile=RoundBow(
+                span_m=26 * FOOT_M, leg_height_m=leg_m, peak_height_m=leg_m + 7 * FOOT_M
+            ),
+            tube_diameter_m=0.0,
+            length_m=bays * BAY_FT * FOOT_M,
+            bows=EvenBows(count=bays + 1, spacing_m=BAY_FT * FOOT_M),
+            boards=(boards, boards),
+        )
     )

@@ -71,7 +71,7 @@ def _rolled(hung: HungCurtain, share: float) -> _Spot:
         height_m=bar_height(hung, raised_m),
         radius_m=lift.radius_m,
         turns=turns,
-        trailing_m=lag_of(hung, lift, turns, hung.span.length_m).all_m,
+        trailing_m=lag_of(hung, lift, turns).all_m,
         joint_rad=joint_angle_at(hung, raised_m),
         opening_m2=clear_opening(hung, raised_m, lift.radius_m),
     )

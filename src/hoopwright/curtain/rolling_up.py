@@ -38,7 +38,7 @@ def roll_up(hung: HungCurtain) -> Moved:
         edge_m=high.radius_m,
         trailing_length_m=longest_by_trailing(hung, high, turns),
         diameters_m=(2 * low.radius_m, 2 * half.radius_m, 2 * high.radius_m),
-        lag=lag_of(hung, high, turns, hung.span.length_m),
+        lag=lag_of(hung, high, turns),
         joint_angles_rad=(
             joint_angle_at(hung, 0.0),
             joint_angle_at(hung, travel_m / 2),

@@ -25,8 +25,6 @@ from hoopwright.curtain.bar import SHEAR_PA, bar_torsion_constant, stick_count
 from hoopwright.curtain.hung import HungCurtain
 from hoopwright.curtain.lift import Lift
 
-MOST_JOINTS = 4096
-
 
 @dataclass(frozen=True, slots=True)
 class Lag:
@@ -103,28 +101,38 @@ def far_joints(joints: int, middle: bool) -> int:
     return math.ceil(joints / 2) if middle else joints
 
 
-def lag_of(hung: HungCurtain, lift: Lift, turns: float, length_m: float) -> Lag:
-    """Return how far a bar hangs behind at one place of its way.
+def lag_of(hung: HungCurtain, lift: Lift, turns: float) -> Lag:
+    """Return how far the bar hangs behind at one place of its way.
 
     Args:
         hung: The curtain.
         lift: The place.
         turns: Turns of the bar since it was shut.
-        length_m: Length of the bar, m: that of the curtain, or one to try.
 
     Source:
         See the module.
     """
-    joints = stick_count(length_m, hung.stick_m, hung.bar.overlap_m) - 1
-    return _lag(hung, lift, turns, length_m, joints)
+    bar, middle = hung.bar, hung.panel.crank_end == "middle"
+    twist_rad = bar_twist(
+        lift.line_torque_n, hung.reach_m, SHEAR_PA[bar.material], bar_torsion_constant(bar)
+    )
+    sticks = stick_count(hung.span.length_m, hung.stick_m, bar.overlap_m)
+    joints = far_joints(sticks - 1, middle)
+    return Lag(
+        twist_rad=twist_rad,
+        twist_m=twist_rad * lift.radius_m,
+        play_m=joint_play(joints, bar.joint_play_m, bar.section.outside_m, lift.radius_m),
+        uneven_m=uneven_climb(turns, hung.limits.uneven_winding_m),
+    )
 
 
 def longest_by_trailing(hung: HungCurtain, lift: Lift, turns: float) -> float:
     """Return the longest bar whose farthest place stays within the trailing limit, m.
 
     Trailing grows with the square of the length and steps up at each joint, so it only grows.
-    First the number of joints is sought at which a bar that just needs them is already too much;
-    then the twist may use up what play and uneven winding leave, within the sticks there are.
+    First the greatest number of joints is sought whose play still leaves room for the twist of
+    the shortest bar that needs them; then the bar may grow until twist uses up that room, or the
+    sticks end.
 
     Args:
         hung: The curtain.
@@ -137,31 +145,24 @@ def longest_by_trailing(hung: HungCurtain, lift: Lift, turns: float) -> float:
     Source:
         Derived here: `lag_of` solved for the length.
     """
-    limit_m, overlap_m = hung.limits.trailing_m, hung.bar.overlap_m
-    step_m = hung.stick_m - overlap_m
+    bar, middle = hung.bar, hung.panel.crank_end == "middle"
+    step_m = hung.stick_m - bar.overlap_m
+    room_m = hung.limits.trailing_m - uneven_climb(turns, hung.limits.uneven_winding_m)
+    if room_m <= 0:
+        return 0.0
+    stiffness_nm2 = SHEAR_PA[bar.material] * bar_torsion_constant(bar)
+    twist_per_m = lift.radius_m * lift.line_torque_n / (2 * stiffness_nm2)
+    halves = 2 if middle else 1
+
+    def left_m(joints: int) -> float:
+        far = far_joints(joints, middle)
+        return room_m - joint_play(far, bar.joint_play_m, bar.section.outside_m, lift.radius_m)
 
     def is_over(joints: int) -> bool:
-        shortest_m = overlap_m + joints * step_m if joints else 0.0
-        return _lag(hung, lift, turns, shortest_m, joints).all_m > limit_m
+        shortest_m = (bar.overlap_m + joints * step_m) / halves
+        return left_m(joints) < twist_per_m * shortest_m**2
 
-    joints = bisect_left(range(MOST_JOINTS), True, key=is_over) - 1
-    if joints < 0:
-        return 0.0
-    fixed_m = _lag(hung, lift, turns, 0.0, joints).all_m
-    one_m = _lag(hung, lift, turns, 1.0, 0).twist_m
-    return min(math.sqrt((limit_m - fixed_m) / one_m), overlap_m + (joints + 1) * step_m)
-
-
-def _lag(hung: HungCurtain, lift: Lift, turns: float, length_m: float, joints: int) -> Lag:
-    bar, middle = hung.bar, hung.panel.crank_end == "middle"
-    reach_m = length_m / 2 if middle else length_m
-    twist_rad = bar_twist(
-        lift.line_torque_n, reach_m, SHEAR_PA[bar.material], bar_torsion_constant(bar)
-    )
-    joints = far_joints(joints, middle)
-    return Lag(
-        twist_rad=twist_rad,
-        twist_m=twist_rad * lift.radius_m,
-        play_m=joint_play(joints, bar.joint_play_m, bar.section.outside_m, lift.radius_m),
-        uneven_m=uneven_climb(turns, hung.limits.uneven_winding_m),
-    )
+    most = math.ceil(halves * math.sqrt(room_m / twist_per_m) / step_m) + 1
+    joints = bisect_left(range(1, most), True, key=is_over)
+    reach_m = math.sqrt(left_m(joints) / twist_per_m)
+    return min(halves * reach_m, bar.overlap_m + (joints + 1) * step_m)
