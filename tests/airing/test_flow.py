@@ -4,12 +4,13 @@ from dataclasses import fields
 
 import pytest
 
-from airing.aired import PAIR, SHUT, SURVEY, aired, curtains, dropping
+from airing.aired import aired
 from hoopwright.airing.flow import open_gap
 from hoopwright.curtain import course
 from hoopwright.farm import Side, Split
 from hoopwright.quantity.working import explain
 from samples import side
+from worked import PAIR, SHUT, SURVEY, curtains, dropping
 
 # From the hip board at 1.5 m to the baseboard at 0.3 m, along upright legs, less half a roll; 21 m
 # between the pockets.

@@ -2,10 +2,7 @@
 
 from decimal import Decimal
 
-import pytest
-
-from hoopwright.curtain import Bound
-from hoopwright.proposal.telling import REMEDY, limit_words, tell_proposal
+from hoopwright.proposal.telling import tell_proposal
 from hoopwright.quantity.working import words
 from samples import side, small_farm
 
@@ -28,17 +25,3 @@ def test_sentence_names_splits_crank_trailing_and_cost() -> None:
 
 def test_sentence_says_when_not_every_way_was_priced() -> None:
     assert "60 of the ways to split were priced, there are more" in _told("0", 60)
-
-
-@pytest.mark.parametrize(
-    ("bound", "said"),
-    [
-        ("hand force", "your limit of hand force"),
-        ("trailing", "your limit of trailing"),
-        ("maker of the bar", "the maker of the bar"),
-        ("maker of the drive", "the maker of the drive"),
-    ],
-)
-def test_every_limit_has_words_and_a_remedy(bound: Bound, said: str) -> None:
-    assert limit_words(bound) == said
-    assert REMEDY[bound].startswith("take ")

@@ -16,6 +16,7 @@ from itertools import islice, pairwise
 
 from hoopwright.checks import TunnelPlan
 from hoopwright.curtain import Bound, CurtainWork
+from hoopwright.curtain.bounds import end_bound
 from hoopwright.curtain.splitting import (
     Opening,
     even_splits,
@@ -106,23 +107,13 @@ def _find(farm: Farm, tunnel: Tunnel, side: int, aim: Aim, opening: Opening) -> 
         (single,) = _works(_planned(farm, with_splits(tunnel, side, ())), side)
         if single.length_m <= single.longest_m + ROUNDING_M:
             return _Found((), _Reach(single.longest_m, single.bound_by))
-    reach = _end_reach(farm, tunnel, side)
+    reach = _Reach(*end_bound(_works(_planned(farm, tunnel), side)))
     even_m = even_splits(opening, reach.longest_m)
     if even_m is None:
         raise ValueError(refused(farm, tunnel, side, opening, reach.longest_m, reach.bound))
     if aim != "least film":
         return _Found(even_m, reach)
     return _least_film(farm, tunnel, side, opening, reach, even_m)
-
-
-def _end_reach(farm: Farm, tunnel: Tunnel, side: int) -> _Reach:
-    """Return how long a bar may be that is cranked at an end, by the side's own hardware."""
-    panels = tuple(p.but(crank_end="front") for p in tunnel.sides[side].panels)
-    sides = list(tunnel.sides)
-    sides[side] = sides[side].but(panels=panels)
-    cranked = tunnel.but(sides=(sides[0], sides[1]))
-    least = min(_works(_planned(farm, cranked), side), key=lambda work: work.longest_m)
-    return _Reach(least.longest_m, least.bound_by)
 
 
 def _least_film(

@@ -5,18 +5,12 @@ from decimal import Decimal
 
 from hoopwright.checks import TunnelPlan
 from hoopwright.curtain import Bound
+from hoopwright.curtain.bounds import REMEDY, limit_words
 from hoopwright.curtain.splitting import Opening
 from hoopwright.farm import Farm, Side, Tunnel
 from hoopwright.proposal.proposal import Proposal
 from hoopwright.quantity.money import format_money
 from hoopwright.quantity.working import Phrase, Term, Working, phrase, words
-
-REMEDY: dict[Bound, str] = {
-    "hand force": "take a longer arm, a geared crank or a lighter bar",
-    "trailing": "take a bar of larger diameter, or allow more trailing",
-    "maker of the bar": "take another bar",
-    "maker of the drive": "take another drive",
-}
 
 
 def refused(
@@ -36,12 +30,6 @@ def refused(
         longest=(longest_m, "m"),
     )
     return words(said, farm.units)
-
-
-def limit_words(bound: Bound) -> str:
-    """Return a limit as it stands in a sentence."""
-    owner = bound.removeprefix("maker of ")
-    return f"the maker of {owner}" if owner != bound else f"your limit of {bound}"
 
 
 def tell_proposal(
