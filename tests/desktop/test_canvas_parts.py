@@ -8,20 +8,18 @@ from PySide6.QtWidgets import QApplication
 
 import samples
 from hoopwright.desktop.canvas.arrangement import LONG, arrange
-from hoopwright.desktop.canvas.keys import crank_text
 from hoopwright.desktop.canvas.moves import (
     Grasp,
     kind_of,
     move_to,
     next_place,
-    panel_of,
     place_of,
     range_of,
     snap,
-    turn_crank,
 )
 from hoopwright.desktop.canvas.picking import is_lit, nearest_handle, nearest_mark
 from hoopwright.desktop.canvas.ruler import ruler_steps, ruler_text
+from hoopwright.desktop.cranks import crank_text, panel_of, turn_crank
 from hoopwright.desktop.palette import (
     COLOURS,
     INKS,
@@ -31,6 +29,7 @@ from hoopwright.desktop.palette import (
     is_dark,
 )
 from hoopwright.desktop.tags import drag_tag, move_text, place_name
+from hoopwright.farm import GearedCrank, HandCrank
 from hoopwright.farm.change import add_seam, move_split
 from hoopwright.papers.scene import STYLES, Handle, Line, Polygon, Symbol, View, rectangle
 from hoopwright.papers.views import draw_tunnel
@@ -182,11 +181,36 @@ def test_a_split_never_snaps_to_a_bow_it_cannot_reach() -> None:
         assert spot % 1.5 == 0
 
 
-def test_turning_a_crank_twice_leaves_it_where_it_was() -> None:
-    tunnel = samples.double_tunnel()
-    once = turn_crank(tunnel, "side/0/panel/1")
-    assert once != tunnel
-    assert turn_crank(once, "side/0/panel/1") == tunnel
+def _ends(drive: HandCrank | GearedCrank) -> list[str]:
+    """Return where a crank of curtain 2 on the first side goes by three turns."""
+    catalogue = samples.small_catalogue().but(drives=(drive,))
+    tunnel, ends = samples.double_tunnel(), []
+    for _turn in range(3):
+        tunnel = turn_crank(tunnel, catalogue, "side/0/panel/1")
+        ends.append(tunnel.sides[0].panels[1].crank_end)
+    return ends
+
+
+def test_a_crank_goes_to_the_middle_only_when_it_climbs_with_the_bar() -> None:
+    (hand,) = samples.small_catalogue().drives
+    assert isinstance(hand, HandCrank)
+    geared = GearedCrank(
+        key=hand.key,
+        name="geared crank",
+        arm_m=0.25,
+        ratio=4.0,
+        efficiency=0.5,
+        mass_kg=3.0,
+        part="crank",
+        guide_part="crank_pipe",
+    )
+    assert _ends(hand) == ["back", "front", "back"]
+    assert _ends(geared) == ["back", "middle", "front"]
+
+
+def test_moving_a_crank_is_named_after_its_curtain() -> None:
+    tunnel, catalogue = samples.double_tunnel(), samples.small_catalogue()
+    once = turn_crank(tunnel, catalogue, "side/0/panel/1")
     assert crank_text("side/0/panel/1", once) == "Move crank of curtain 2 on West side to the back"
 
 

@@ -9,6 +9,7 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
+from hoopwright.curtain import course
 from hoopwright.desktop.palette import app_palette
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.table_checks import ChecksTab, check_rows
@@ -18,6 +19,7 @@ from hoopwright.desktop.table_order import film_rows, pack_words, roll_rows, tak
 from hoopwright.desktop.table_prices import HOLDS, PRICE, PricesTab, price_rows
 from hoopwright.desktop.table_rows import Cell, Column, Row, cell_text, heading_text
 from hoopwright.desktop.table_tab import Tab
+from hoopwright.desktop.table_travel import travel_rows
 from hoopwright.desktop.table_view import RowsView
 from hoopwright.desktop.table_work import air_rows, curtain_rows
 from hoopwright.desktop.tables import Tables
@@ -26,7 +28,8 @@ from hoopwright.farm.change import move_split
 from samples import double_tunnel, side, small_farm, tunnel
 
 Opened = Callable[..., tuple[Session, Tables]]
-TAKEOFF, FILM, CURTAINS, AIR, ROLLS, COVERINGS, CHECKS, PRICES = range(8)
+TAKEOFF, FILM, CURTAINS, TRAVEL, AIR, ROLLS, COVERINGS, CHECKS, PRICES = range(9)
+LENGTH = 4
 CTRL = Qt.KeyboardModifier.ControlModifier
 
 
@@ -172,15 +175,15 @@ def test_only_the_table_that_is_seen_is_filled(opened: Opened) -> None:
 
 def test_drag_fills_the_table_later_and_letting_go_at_once(qtbot: QtBot, opened: Opened) -> None:
     session, tables = opened(tab=CURTAINS)
-    first = _texts(tables.shown, 3)
+    first = _texts(tables.shown, LENGTH)
     session.begin()
     session.preview(move_split(session.tunnel, 0, 0, 9.0))
-    assert _texts(tables.shown, 3) == first
-    qtbot.waitUntil(lambda: _texts(tables.shown, 3) != first)
+    assert _texts(tables.shown, LENGTH) == first
+    qtbot.waitUntil(lambda: _texts(tables.shown, LENGTH) != first)
     session.preview(move_split(session.tunnel, 0, 0, 15.0))
     session.commit("Move split")
     lengths = [f"{work.length_m:.3f}" for work in session.tunnel_plan.chosen.curtains]
-    assert _texts(tables.shown, 3) == lengths
+    assert _texts(tables.shown, LENGTH) == lengths
 
 
 def test_sums_of_the_farm_are_dots_until_they_are_settled(qtbot: QtBot, opened: Opened) -> None:
@@ -336,6 +339,7 @@ def test_rows_of_each_table_fit_their_columns(opened: Opened) -> None:
         takeoff_rows(session.plan.order, session.units),
         film_rows(session),
         curtain_rows(session),
+        travel_rows(course(session.tunnel_plan.chosen.curtains[0]), "side/0/panel/0"),
         air_rows(session),
         roll_rows(session),
         covering_rows(session),

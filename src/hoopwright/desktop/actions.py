@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QMainWindow, QMenu, QToolBar
 from hoopwright.desktop.icons import tool_icon
 from hoopwright.desktop.session import Session
 from hoopwright.farm import EvenBows
+from hoopwright.farm.side import MOVING
 
 ICON_PX = 22
 
@@ -80,7 +81,11 @@ MENUS: tuple[tuple[str, tuple[Tool, ...]], ...] = (
             ),
             Tool("add_seam", "Add cross sea&m", "Ctrl+3", "seam", "Seam"),
             Tool("remove_picked", "Re&move what is picked", "Del", "remove", "Remove"),
-            Tool("turn_crank", "Cran&k to the other end", "", "crank", "Crank"),
+            Tool("turn_crank", "Cran&k to its next place", "", "crank", "Crank"),
+            LINE,
+            Tool("propose_even", "Propose splits, &evenly", "Ctrl+4", "propose", "Propose"),
+            Tool("propose_film", "Propose splits with least f&ilm"),
+            Tool("propose_keep", "Propose splits that keep the picked split or &bow"),
             LINE,
             Tool("one_sheet", "Cover with &one sheet", "", "one-sheet", "One sheet", "cover"),
             Tool("apart", "Cover roof and sides a&part", "", "apart", "Apart", "cover"),
@@ -120,7 +125,7 @@ MENUS: tuple[tuple[str, tuple[Tool, ...]], ...] = (
 TOOL_BAR = (
     ("open", "save", "export"),
     ("undo", "redo"),
-    ("split_first", "split_second", "add_seam", "remove_picked", "turn_crank"),
+    ("split_first", "split_second", "add_seam", "remove_picked", "turn_crank", "propose_even"),
     ("one_sheet", "apart"),
     ("zoom_all", "zoom_picked"),
 )
@@ -206,12 +211,16 @@ class Actions(QObject):
         tunnel, mark = session.tunnel, session.mark.split("/")
         for key, side in (("split_first", tunnel.sides[0]), ("split_second", tunnel.sides[1])):
             self._name(key, _said("Add split on {side}").format(side=side.name))
-            self.by_key[key].setEnabled(side.kind == "roll_up")
+            self.by_key[key].setEnabled(side.kind in MOVING)
         splits, seams = mark[2:3] == ["split"], mark[:2] == ["roof", "seam"]
         self.by_key["remove_picked"].setEnabled(splits or seams)
         words = _said("Remove split") if splits else _said("Remove cross seam")
         self._name("remove_picked", words if splits or seams else _said("Remove split or seam"))
         self.by_key["turn_crank"].setEnabled(mark[2:3] == ["panel"])
+        moving = any(side.kind in MOVING for side in tunnel.sides)
+        for key in ("propose_even", "propose_film"):
+            self.by_key[key].setEnabled(moving)
+        self.by_key["propose_keep"].setEnabled(moving and (splits or mark[0] == "bow"))
         self.by_key["remove_tunnel"].setEnabled(len(session.farm.tunnels) > 1)
         even = isinstance(tunnel.frame.bows, EvenBows)
         self._name(

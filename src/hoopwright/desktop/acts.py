@@ -4,12 +4,14 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QDialog, QWidget
 
 from hoopwright.desktop.begin_dialog import BeginDialog
+from hoopwright.desktop.cranks import crank_text, panel_of, turn_crank
 from hoopwright.desktop.filing import Filing
+from hoopwright.desktop.proposing import propose_on, side_in_hand
 from hoopwright.desktop.session import Session
 from hoopwright.farm import Catalogue, EvenBows, Tunnel, change
-from hoopwright.farm.side import EndName
 from hoopwright.farm.skin import Covering
 from hoopwright.files.storage import demo_catalogue
+from hoopwright.proposal import Aim
 from hoopwright.quantity.units import Units
 
 
@@ -107,18 +109,16 @@ class Acts(QObject):
         self._session.apply_tunnel(changed, text)
 
     def turn_crank(self) -> None:
-        """Move the crank of the picked curtain to its other end."""
-        parts = self._session.mark.split("/")
-        if parts[2:3] != ["panel"]:
+        """Move the crank of the picked curtain to its next place."""
+        panel = panel_of(self._session.mark)
+        if not panel:
             raise ValueError(self.tr("Pick a curtain first."))
-        side, index = int(parts[1]), int(parts[3])
-        tunnel = self._session.tunnel
-        panel = tunnel.sides[side].panels[index]
-        end: EndName = "back" if panel.crank_end == "front" else "front"
-        changed = change.set_crank_end(tunnel, side, index, end)
-        words = self.tr("Move crank of curtain {number} on {side}")
-        text = words.format(number=index + 1, side=tunnel.sides[side].name)
-        self._session.apply_tunnel(changed, text)
+        tunnel = turn_crank(self._session.tunnel, self._session.farm.catalogue, panel)
+        self._session.apply_tunnel(tunnel, crank_text(panel, tunnel))
+
+    def propose(self, aim: Aim) -> None:
+        """Propose splits on the side that is picked, else on that of the hardest crank."""
+        propose_on(self._session, side_in_hand(self._session), aim)
 
     def cover(self, covering: Covering) -> None:
         """Choose one sheet, or roof and sides apart."""

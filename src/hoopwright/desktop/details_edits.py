@@ -11,6 +11,7 @@ from hoopwright.farm import (
     GothicBow,
     ListedBows,
     RoundBow,
+    Side,
     StraightRafters,
     Tunnel,
     bow_positions,
@@ -18,6 +19,7 @@ from hoopwright.farm import (
 )
 from hoopwright.farm.begin import DOOR_M, Shape, profile_of_shape
 from hoopwright.farm.entered import describe
+from hoopwright.farm.side import MOVING
 
 SHAPES: dict[type, Shape] = {RoundBow: "round", GothicBow: "gothic", StraightRafters: "rafters"}
 
@@ -44,7 +46,12 @@ def with_entered(item: Entry | Special, farm: Farm, index: int, value: object) -
         assert isinstance(changed, Farm)
         return changed
     tunnel = farm.tunnels[index]
-    if isinstance(item, Entry):
+    if isinstance(item, Entry) and item.owner is Side and item.name == "kind":
+        side = item.path[1]
+        assert isinstance(side, int)
+        assert value in ("fixed", *MOVING)
+        tunnel = change.set_side_kind(tunnel, side, value, farm.catalogue)
+    elif isinstance(item, Entry):
         tunnel = change.with_tunnel_value(tunnel, item.path, value)
     else:
         tunnel = _SPECIAL[item.kind](tunnel, item.place, value)

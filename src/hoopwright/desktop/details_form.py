@@ -1,9 +1,12 @@
 """A form: the lines of a part of the farm as labels, fields, buttons and figures."""
 
-from PySide6.QtCore import QCoreApplication, Qt, Signal
+from functools import lru_cache
+
+from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
 from PySide6.QtWidgets import (
     QAbstractButton,
     QGridLayout,
+    QHBoxLayout,
     QLabel,
     QPushButton,
     QSizePolicy,
@@ -17,12 +20,19 @@ from hoopwright.desktop.details_items import Act, Entry, Figure, Heading, Item, 
 from hoopwright.desktop.details_made import label_of, make_field
 from hoopwright.desktop.field import Field, refusal_words
 from hoopwright.desktop.fields import LengthField, NumberField
+from hoopwright.desktop.palette import is_dark
+from hoopwright.desktop.proposing import PROPOSALS, propose_on
 from hoopwright.desktop.session import Session
+from hoopwright.desktop.signs import severity_icon
+from hoopwright.farm import Catalogue
+from hoopwright.papers.cautions import Caution
 from hoopwright.quantity.units import Units
 from hoopwright.quantity.working import Working, explain
 
 LABEL_SHARE, FIELD_SHARE = 2, 3
 LABEL_LETTERS = 16
+SIGN_PX = 16
+SHORT_SENTENCES = 2
 
 
 class FigureLine(QWidget):
@@ -80,6 +90,34 @@ class FigureLine(QWidget):
             self.button.setAccessibleDescription(self.told.text())
 
 
+class CautionLine(QWidget):
+    """A caution with its sign; all of it is told when the pointer rests on it."""
+
+    def __init__(self, caution: Caution, parent: QWidget | None = None) -> None:
+        """Show a caution."""
+        super().__init__(parent)
+        self.sign = QLabel(self)
+        words = QCoreApplication.translate("Details", "{title}: {text}")
+        self.words = _label(words.format(title=caution.title, text=in_short(caution)))
+        self.words.setAccessibleDescription(caution.text)
+        self.setToolTip(caution.text)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 2, 0, 2)
+        row.addWidget(self.sign, 0, Qt.AlignmentFlag.AlignTop)
+        row.addWidget(self.words, 1)
+        self._show_sign()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Follow the window's palette."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange:
+            self._show_sign()
+
+    def _show_sign(self) -> None:
+        icon = severity_icon("caution", is_dark(self.palette()))
+        self.sign.setPixmap(icon.pixmap(SIGN_PX, SIGN_PX))
+
+
 class Form(QWidget):
     """The lines of one part, filled from the session and writing back to it.
 
@@ -110,8 +148,8 @@ class Form(QWidget):
     def show_items(self, items: tuple[Item, ...], context: str) -> None:
         """Show lines; the context is said before their names when they are read aloud."""
         farm = self._session.farm
-        parts = farm.catalogue
-        built = (items, context, farm.units, farm.money.currency, parts.films, parts.bars)
+        kinds = tuple(side.kind for side in self._session.tunnel.sides)
+        built = (items, context, farm.units, farm.money.currency, offered(farm.catalogue), kinds)
         if built != self._built:
             self._context, self._built = context, built
             self._rebuild(items)
@@ -148,6 +186,8 @@ class Form(QWidget):
             font.setBold(True)
             words.setFont(font)
             grid.addWidget(words, row, 0, 1, 2)
+        elif isinstance(item, Caution):
+            grid.addWidget(CautionLine(item), row, 0, 1, 2)
         elif isinstance(item, Act):
             grid.addWidget(self._act_button(item), row, 1)
         elif isinstance(item, Figure):
@@ -211,11 +251,27 @@ class Form(QWidget):
         """Make one undo step of an act, or tell why it cannot be done."""
         session = self._session
         try:
+            if act.kind in PROPOSALS:
+                propose_on(session, act.places[0], PROPOSALS[act.kind])
+                return
             tunnel = with_act(act, session.tunnel)
         except ValueError as error:
             session.noticed.emit("caution", refusal_words(error))
             return
         session.apply_tunnel(tunnel, act.text)
+
+
+@lru_cache(maxsize=4)
+def offered(catalogue: Catalogue) -> tuple[tuple[str, str], ...]:
+    """Return keys and names of what a form lets choose from the catalogue."""
+    things = (*catalogue.films, *catalogue.bars, *catalogue.drives, *catalogue.parts)
+    return tuple((thing.key, thing.name) for thing in things)
+
+
+def in_short(caution: Caution) -> str:
+    """Return the first sentences of a caution, as many as are read at a glance."""
+    ends = [n + 1 for n, letter in enumerate(caution.text) if letter == "."]
+    return caution.text[: ends[min(SHORT_SENTENCES, len(ends)) - 1]]
 
 
 def _label(text: str) -> QLabel:

@@ -1,4 +1,4 @@
-"""What a form shows, line by line: entered values, acts, headings, and figures of the plan.
+"""What a form shows, line by line: entered values, acts, headings, cautions, and figures.
 
 Lines are values. Two forms of equal shape differ only in what stands in their fields, so an edit
 that adds or removes nothing only fills the fields anew.
@@ -11,6 +11,7 @@ from typing import Literal
 
 from hoopwright.farm.change import FieldPath
 from hoopwright.farm.entered import Entered, describe
+from hoopwright.papers.cautions import Caution
 from hoopwright.quantity.units import Units, show, unit_label
 from hoopwright.quantity.working import Explained, Working
 
@@ -93,7 +94,7 @@ class Figure:
     working: Working | None = field(default=None, compare=False)
 
 
-Item = Entry | Special | Act | Heading | Figure
+Item = Entry | Special | Act | Heading | Figure | Caution
 
 
 def entries(root: Root, path: FieldPath, thing: Entered, *names: str) -> Iterator[Entry]:

@@ -22,9 +22,10 @@ from hoopwright.desktop.fields import (
     TextField,
 )
 from hoopwright.desktop.positions import PositionsField
-from hoopwright.farm import Catalogue, Farm, Tunnel
+from hoopwright.farm import Catalogue, Farm, Panel, Side, Tunnel
 from hoopwright.farm.begin import BLOWER
 from hoopwright.farm.entered import Entered, describe
+from hoopwright.farm.farm import fits_bar, fits_drive
 
 # Labels of fields whose annotation is inside a tuple or that have none.
 LABELS: dict[str, object] = {
@@ -32,6 +33,12 @@ LABELS: dict[str, object] = {
     "cross_seams_m": QT_TRANSLATE_NOOP("Farm", "position from the front"),
     "units": QT_TRANSLATE_NOOP("Farm", "units"),
     "note": QT_TRANSLATE_NOOP("Farm", "note"),
+}
+
+# What an empty field means.
+EMPTY: dict[str, object] = {
+    "rope_step_m": QT_TRANSLATE_NOOP("Farm", "one at each bow"),
+    "": QT_TRANSLATE_NOOP("Farm", "none"),
 }
 
 
@@ -71,7 +78,7 @@ def make_field(item: Entry | Special, name: str, farm: Farm, tunnel: Tunnel) -> 
     if isinstance(item, Special):
         return _make_special(item, name, farm)
     kind, optional = plain_kind(item)
-    choices = _choices(item, kind, optional, farm.catalogue)
+    choices = _choices(item, kind, optional, farm.catalogue, tunnel)
     if choices is not None:
         return ChoiceField(name, choices)
     if kind is bool:
@@ -97,24 +104,41 @@ def _make_number(item: Entry, name: str, optional: bool, farm: Farm, tunnel: Tun
     kind, _optional = plain_kind(item)
     if kind is int:
         return CountField(name, farm.units, between)
+    made: LengthField | NumberField
     if unit in ("m", ""):
-        return LengthField(name, farm.units, between, optional)
-    return NumberField(name, unit, farm.units, between, optional)
+        made = LengthField(name, farm.units, between, optional)
+    else:
+        made = NumberField(name, unit, farm.units, between, optional)
+    if optional:
+        words = str(EMPTY.get(item.name, EMPTY[""]))
+        made.line.setPlaceholderText(QCoreApplication.translate("Farm", words))
+    return made
 
 
 def _choices(
-    item: Entry, kind: Any, optional: bool, catalogue: Catalogue
+    item: Entry, kind: Any, optional: bool, catalogue: Catalogue, tunnel: Tunnel
 ) -> Sequence[tuple[object, str]] | None:
     """Return what a line offers to choose from, or None when it is typed or ticked."""
     if get_origin(kind) is Literal:
         return [(value, choice_words(value)) for value in get_args(kind)]
+    films = [(film.key, film.name) for film in catalogue.films]
     if item.name in ("outer", "inner"):
-        return [(film.key, film.name) for film in catalogue.films]
-    if item.name == "bar":
-        return [(bar.key, bar.name) for bar in catalogue.bars]
-    if item.name == "drive":
-        return [(drive.key, drive.name) for drive in catalogue.drives]
+        return films
+    if item.name == "film" and item.owner is Side:
+        return [(None, QCoreApplication.translate("Details", "as the skin says")), *films]
+    if item.owner is Panel:
+        return _hardware(item, catalogue, tunnel)
     if item.name == "blower" and optional:
         parts = [p for p in catalogue.parts if p.key.startswith(BLOWER)]
         return [(None, choice_words(None)), *((p.key, p.name) for p in parts)]
     return None
+
+
+def _hardware(item: Entry, catalogue: Catalogue, tunnel: Tunnel) -> Sequence[tuple[object, str]]:
+    """Return the bars or drives that fit the kind of side a curtain hangs on."""
+    side = item.path[1]
+    assert isinstance(side, int)
+    kind = tunnel.sides[side].kind
+    if item.name == "bar":
+        return [(bar.key, bar.name) for bar in catalogue.bars if fits_bar(kind, bar)]
+    return [(drive.key, drive.name) for drive in catalogue.drives if fits_drive(kind, drive)]

@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterator
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
+from hoopwright.desktop.details_curtain import curtain_items
 from hoopwright.desktop.details_items import (
     Act,
     Entry,
@@ -18,6 +19,7 @@ from hoopwright.desktop.details_items import (
 from hoopwright.desktop.details_tunnel import (
     air_items,
     frame_items,
+    keep_items,
     one_end_items,
     one_side_items,
     pocket_items,
@@ -32,31 +34,6 @@ from hoopwright.quantity.working import Term
 
 Rows = tuple[tuple[str, str, object], ...]
 
-WORK_FIGURES: Rows = (
-    ("length_m", "m", QT_TRANSLATE_NOOP("Details", "length of the bar")),
-    ("hand_forces_n", "N", QT_TRANSLATE_NOOP("Details", "hand force, bottom · middle · top")),
-    ("turns", "turns", QT_TRANSLATE_NOOP("Details", "turns of the bar")),
-    ("handle_turns", "turns", QT_TRANSLATE_NOOP("Details", "turns of the handle")),
-    ("trailing_m", "m_thin", QT_TRANSLATE_NOOP("Details", "trailing of the free end")),
-    ("hand_length_m", "m", QT_TRANSLATE_NOOP("Details", "longest bar for the hand")),
-    ("trailing_length_m", "m", QT_TRANSLATE_NOOP("Details", "longest bar for trailing")),
-    ("travel_m", "m", QT_TRANSLATE_NOOP("Details", "climb of the bar")),
-    ("opening_m2", "m2", QT_TRANSLATE_NOOP("Details", "clear opening")),
-    ("diameters_m", "m_thin", QT_TRANSLATE_NOOP("Details", "roll, bottom · middle · top")),
-    ("weights_n", "N", QT_TRANSLATE_NOOP("Details", "weight, bottom · middle · top")),
-    ("torques_nm", "N m", QT_TRANSLATE_NOOP("Details", "torque, bottom · middle · top")),
-    ("twist_rad", "rad", QT_TRANSLATE_NOOP("Details", "twist of the bar")),
-    ("energy_j", "J", QT_TRANSLATE_NOOP("Details", "energy of the raised curtain")),
-    ("bar_sticks", "count", QT_TRANSLATE_NOOP("Details", "sticks of the bar")),
-    ("rope_m", "m", QT_TRANSLATE_NOOP("Details", "wind rope")),
-    ("eyes", "count", QT_TRANSLATE_NOOP("Details", "eyes for the rope")),
-)
-SPAN_FIGURES: Rows = (
-    ("open_from_m", "m", QT_TRANSLATE_NOOP("Details", "opening from")),
-    ("open_to_m", "m", QT_TRANSLATE_NOOP("Details", "opening to")),
-    ("hang_m", "m", QT_TRANSLATE_NOOP("Details", "film from hip seam to bar")),
-    ("cut_height_m", "m", QT_TRANSLATE_NOOP("Details", "cut height")),
-)
 CELL_FIGURES: Rows = (
     ("from_m", "m", QT_TRANSLATE_NOOP("Details", "from")),
     ("to_m", "m", QT_TRANSLATE_NOOP("Details", "to")),
@@ -93,8 +70,9 @@ def _side(session: Session, mark: str) -> Iterator[Item]:
         yield from entries("tunnel", ("frame", "boards", n), boards, name, made)
     elif kind == "split":
         yield from split_items(session, n, int(rest[0]))
+        yield from keep_items(session, n)
     elif kind == "panel":
-        yield from _panel(session, n, int(rest[0]))
+        yield from curtain_items(session, n, int(rest[0]))
     elif kind == "pocket":
         yield from pocket_items(n, 0 if rest[0] == "front" else 1)
         yield from _fixed(session, mark)
@@ -104,19 +82,6 @@ def _side(session: Session, mark: str) -> Iterator[Item]:
         yield from _fixed(session, mark)
     else:
         yield from one_side_items(session, n)
-
-
-def _panel(session: Session, n: int, index: int) -> Iterator[Item]:
-    panel = session.tunnel.sides[n].panels[index]
-    mark = f"side/{n}/panel/{index}"
-    yield from entries("tunnel", ("sides", n, "panels", index), panel)
-    chosen = session.tunnel_plan.chosen
-    work = next((w for w in chosen.curtains if w.mark == mark), None)
-    span = next((s for s in chosen.cover.curtains if s.mark == mark), None)
-    if work is not None:
-        yield from figures(work, _rows(WORK_FIGURES), session.units)
-    if span is not None:
-        yield from figures(span, _rows(SPAN_FIGURES), session.units)
 
 
 def _fixed(session: Session, mark: str) -> Iterator[Item]:
@@ -185,11 +150,13 @@ def _bow(session: Session, mark: str) -> Iterator[Item]:
         path = ("frame", "bows", "positions_m", n)
         assert spots[n] > 0
         yield Entry("tunnel", path, ListedBows, "positions_m", label)
-        return
-    yield figure(label, spots[n], "m", session.units, None)
+    else:
+        yield figure(label, spots[n], "m", session.units, None)
     if not isinstance(bows, ListedBows):
         yield from entries("tunnel", ("frame", "bows"), bows, "spacing_m")
         yield Act("list bows", (), QCoreApplication.translate("Details", "List the bows"))
+    for side in range(len(session.tunnel.sides)):
+        yield from keep_items(session, side)
 
 
 def _cell(session: Session, mark: str) -> Iterator[Item]:

@@ -15,6 +15,8 @@ from hoopwright.desktop.details_items import (
 )
 from hoopwright.desktop.session import Session
 from hoopwright.farm import Air, ListedBows, Side, Skin
+from hoopwright.farm.entered import describe
+from hoopwright.farm.side import MOVING, SideKind
 
 SURVEY_FIGURES: tuple[tuple[str, str, object], ...] = (
     ("girth_m", "m", QT_TRANSLATE_NOOP("Details", "girth, ground to ground")),
@@ -28,6 +30,33 @@ SURVEY_FIGURES: tuple[tuple[str, str, object], ...] = (
     ("cover_area_m2", "m2", QT_TRANSLATE_NOOP("Details", "area to cover")),
     ("volume_m3", "m3", QT_TRANSLATE_NOOP("Details", "volume")),
 )
+AIRING_FIGURES: tuple[tuple[str, str, object], ...] = (
+    ("openings_m2", "m2", QT_TRANSLATE_NOOP("Details", "opening, first · second side")),
+    ("side_shares", "share", QT_TRANSLATE_NOOP("Details", "share of the floor, each side")),
+    ("opening_m2", "m2", QT_TRANSLATE_NOOP("Details", "opening together")),
+    ("floor_share", "share", QT_TRANSLATE_NOOP("Details", "share of the floor")),
+    ("wind_m3_s", "m3/s", QT_TRANSLATE_NOOP("Details", "air by wind")),
+    ("warmth_m3_s", "m3/s", QT_TRANSLATE_NOOP("Details", "air by warmth")),
+    ("flow_m3_s", "m3/s", QT_TRANSLATE_NOOP("Details", "air together")),
+    ("changes_per_h", "1/h", QT_TRANSLATE_NOOP("Details", "air changes")),
+    ("per_floor_m3_s_m2", "m3/s/m2", QT_TRANSLATE_NOOP("Details", "air on the floor")),
+)
+SIDE_LINES = (
+    "shut_height_m",
+    "slack_m",
+    "rope_step_m",
+    "film",
+    "top",
+    "stop_m",
+    "bunch_m",
+    "screen_flow_share",
+)
+UNUSED: dict[SideKind, tuple[str, ...]] = {
+    "roll_up": ("bunch_m",),
+    "woven": ("bunch_m", "top"),
+    "drop_down": ("stop_m",),
+}
+"""What has no meaning for a kind of side that opens."""
 SKIN_PARTS: tuple[tuple[str, object], ...] = (
     ("roof", QT_TRANSLATE_NOOP("Details", "Roof")),
     ("sides", QT_TRANSLATE_NOOP("Details", "Curtains")),
@@ -99,17 +128,37 @@ def side_items(session: Session) -> Iterator[Item]:
 
 
 def one_side_items(session: Session, n: int) -> Iterator[Item]:
-    """Give the lines of one side."""
+    """Give the lines of one side; what its kind has no use for is left out."""
     side = session.tunnel.sides[n]
     path = ("sides", n)
     yield from entries("tunnel", path, side, "name", "kind")
     yield from pocket_items(n, 0)
     yield from pocket_items(n, 1)
-    yield from entries("tunnel", path, side, "shut_height_m", "slack_m", "rope_step_m")
+    if side.kind not in MOVING:
+        return
+    unused = UNUSED[side.kind]
+    names = [k.name for k in describe(Side) if k.name in SIDE_LINES and k.name not in unused]
+    yield from entries("tunnel", path, side, *names)
     for index in range(len(side.splits)):
         yield from split_items(session, n, index)
-    if side.kind == "roll_up":
-        yield Act("add split", (n,), QCoreApplication.translate("Details", "Add a split"))
+    yield Act("add split", (n,), QCoreApplication.translate("Details", "Add a split"))
+    yield from proposal_items(n)
+
+
+def proposal_items(n: int) -> Iterator[Item]:
+    """Give the acts that propose splits of a side."""
+    even = QCoreApplication.translate("Details", "Propose even splits")
+    film = QCoreApplication.translate("Details", "Propose splits, least film")
+    yield Act("propose even", (n,), even)
+    yield Act("propose least film", (n,), film)
+
+
+def keep_items(session: Session, n: int) -> Iterator[Item]:
+    """Give the act that proposes splits of a side round the split or the bow that is picked."""
+    side = session.tunnel.sides[n]
+    if side.kind in MOVING:
+        words = QCoreApplication.translate("Details", "Propose splits with this one, {side}")
+        yield Act("propose keep bow", (n,), words.format(side=side.name))
 
 
 def pocket_items(n: int, end: int) -> Iterator[Item]:
@@ -178,6 +227,15 @@ def farm_items(session: Session) -> Iterator[Item]:
     yield from entries("farm", ("bench",), farm.bench)
 
 
+def weather_items(session: Session) -> Iterator[Item]:
+    """Give the lines of wind and warmth, and how the shown tunnel is aired by them."""
+    yield from entries("farm", ("weather",), session.farm.weather)
+    words = QCoreApplication.translate("Details", "Airing of {tunnel}")
+    yield Heading(words.format(tunnel=session.tunnel.name))
+    rows = [(name, unit, _say(words)) for name, unit, words in AIRING_FIGURES]
+    yield from figures(session.tunnel_plan.chosen.airing, rows, session.units)
+
+
 GROUPS: tuple[tuple[object, Callable[[Session], Iterator[Item]]], ...] = (
     (QT_TRANSLATE_NOOP("Details", "Frame"), frame_items),
     (QT_TRANSLATE_NOOP("Details", "Figures of the frame"), survey_items),
@@ -186,5 +244,6 @@ GROUPS: tuple[tuple[object, Callable[[Session], Iterator[Item]]], ...] = (
     (QT_TRANSLATE_NOOP("Details", "Sides"), side_items),
     (QT_TRANSLATE_NOOP("Details", "Ends"), end_items),
     (QT_TRANSLATE_NOOP("Details", "Air"), air_items),
+    (QT_TRANSLATE_NOOP("Details", "Weather"), weather_items),
     (QT_TRANSLATE_NOOP("Details", "Farm"), farm_items),
 )

@@ -259,6 +259,10 @@ def _works(session: Session) -> Iterator[Headfigure]:
     none = QCoreApplication.translate("Headline", "none")
     force = none if work is None else show(work.hardest_n, "N", units)
     yield Headfigure(crank, force, () if work is None else (explained(work, "hardest_n"),))
+    airing = chosen.airing
+    opening = QCoreApplication.translate("Headline", "Opening")
+    how = (explained(airing, "opening_m2"), explained(airing, "floor_share"))
+    yield Headfigure(opening, show(airing.floor_share, "share", units), how)
     seals = QCoreApplication.translate("Headline", "Seals · bench")
     length = show(inflation.seal_m, "m", units)
     hours = show(inflation.bench_min / MINUTES_IN_HOUR, "h", units)

@@ -17,11 +17,12 @@ KEYS = (
     (
         "In the window",
         (
-            ("F6, Shift+F6", "to the next area: drawing, tables, details, tunnels; or back"),
+            ("F6, Shift+F6", "to the next area: drawing, tables, details, notice, tunnels"),
             ("Ctrl+Z, Ctrl+Shift+Z", "undo, redo"),
             ("F9", "larger tables, and back"),
             ("Ctrl+0, Ctrl+9", "show the whole tunnel, or what is picked"),
             ("Ctrl+1, Ctrl+2, Ctrl+3", "split the first side, the second side, add a cross seam"),
+            ("Ctrl+4", "propose even splits; Take or Leave stand in the line at the foot"),
             ("Delete", "remove the picked split or cross seam"),
         ),
     ),
@@ -32,7 +33,7 @@ KEYS = (
             ("Left, Right", "move it by one bow; with Shift by five; with Ctrl or Alt finely"),
             ("Up, Down", "raise or lower a picked hip seam"),
             ("a figure, or Enter", "type its position"),
-            ("C", "crank of the picked curtain to its other end"),
+            ("C", "crank of the picked curtain to its next place: front, back, middle"),
             ("Escape", "let go of a drag and put everything back; pick nothing"),
             ("+, −, Home, Z", "larger, smaller, the whole tunnel, what is picked"),
             ("Mouse", "click picks; drag moves; wheel zooms; middle button moves the drawing"),

@@ -2,9 +2,17 @@
 
 from typing import cast
 
-from PySide6.QtCore import QEvent, Qt, QTimer
+from PySide6.QtCore import QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QSizePolicy, QToolButton, QWidget
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QSizePolicy,
+    QToolButton,
+    QWidget,
+)
 
 from hoopwright.desktop.palette import is_dark
 from hoopwright.desktop.signs import severity_icon
@@ -15,12 +23,23 @@ SIGN_PX = 18
 
 
 class NoticeBar(QFrame):
-    """Shows the last notice: a note goes by itself, a caution or a fault stays until put away."""
+    """Shows the last notice: a note goes by itself, a caution or a fault stays until put away.
+
+    An offer stays until it is taken or left.
+
+    Signals:
+        taken(): When the offer is taken.
+        left(): When it is left.
+    """
+
+    taken = Signal()
+    left = Signal()
 
     def __init__(self, resting: str, parent: QWidget | None = None) -> None:
         """Show a text while there is nothing to tell."""
         super().__init__(parent)
         self._resting = resting
+        self._offer = ""
         self.severity: Severity | None = None
         self.sign, self.text = QLabel(), QLabel()
         self.text.setWordWrap(True)
@@ -33,11 +52,15 @@ class NoticeBar(QFrame):
         self.away.setToolTip(self.tr("Put this notice away"))
         self.away.setAccessibleName(self.tr("Put this notice away"))
         self.away.clicked.connect(self.rest)
+        self.take, self.leave = QPushButton(self.tr("Take")), QPushButton(self.tr("Leave"))
+        self.take.clicked.connect(self.taken)
+        self.leave.clicked.connect(self.left)
         row = QHBoxLayout(self)
         row.setContentsMargins(8, 2, 4, 2)
         row.addWidget(self.sign)
         row.addWidget(self.text, 1)
-        row.addWidget(self.away)
+        for button in (self.take, self.leave, self.away):
+            row.addWidget(button)
         self._later = QTimer(self)
         self._later.setSingleShot(True)
         self._later.setInterval(NOTE_STAYS_MS)
@@ -49,7 +72,7 @@ class NoticeBar(QFrame):
         self.severity = cast(Severity, severity)
         word = {"fault": self.tr("Fault"), "caution": self.tr("Caution")}.get(severity, "")
         self.text.setText(f"{word}: {text}" if word else text)
-        self.away.show()
+        self._let_choose(False)
         self._show_sign()
         if severity == "note":
             self._later.start()
@@ -58,11 +81,29 @@ class NoticeBar(QFrame):
         told = QAccessibleAnnouncementEvent(self, self.text.text())
         QAccessible.updateAccessibility(told)
 
+    def show_offer(self, text: str) -> None:
+        """Show an offer with its two answers and have it read aloud."""
+        self._offer = text
+        self.show_notice("note", text)
+        self.rest()
+
+    def drop_offer(self) -> None:
+        """Take the offer away."""
+        if self._offer:
+            self._offer = ""
+            self.rest()
+
+    def _let_choose(self, choose: bool) -> None:
+        self.take.setVisible(choose)
+        self.leave.setVisible(choose)
+        self.away.setVisible(not choose)
+
     def rest(self) -> None:
-        """Put the notice away."""
+        """Put the notice away; an offer that is still open comes back."""
         self._later.stop()
-        self.severity = None
-        self.text.setText(self._resting)
+        self.severity = "note" if self._offer else None
+        self.text.setText(self._offer or self._resting)
+        self._let_choose(bool(self._offer))
         self.away.hide()
         self._show_sign()
 

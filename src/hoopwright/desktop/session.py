@@ -12,6 +12,7 @@ from PySide6.QtGui import QUndoCommand, QUndoStack
 from hoopwright.farm import Farm, Tunnel
 from hoopwright.farm.change import with_tunnel
 from hoopwright.plan import Plan, TunnelPlan, plan, preview
+from hoopwright.proposal import Proposal
 from hoopwright.quantity.units import Units
 
 UNDO_LIMIT = 500
@@ -29,6 +30,7 @@ class Session(QObject):
         noticed(str severity, str text): When the user must be told something; severity is
             `note`, `caution` or `fault`.
         file_changed(): When path or unsaved state may have changed.
+        proposal_changed(): When splits are proposed, taken or dropped.
     """
 
     farm_changed = Signal(object, object)
@@ -36,6 +38,7 @@ class Session(QObject):
     tunnel_shown = Signal(int)
     noticed = Signal(str, str)
     file_changed = Signal()
+    proposal_changed = Signal()
 
     def __init__(self, farm: Farm, path: Path | None = None, parent: QObject | None = None) -> None:
         """Open a farm that was read, or one that has no file yet (path None)."""
@@ -51,6 +54,7 @@ class Session(QObject):
         self._farm = farm
         self._plan = plan(farm)
         self._index = 0
+        self._proposal: Proposal | None = None
 
     def on_clean_changed(self, _clean: bool) -> None:
         """Tell that the farm as shown was saved, or no longer is what is on disk."""
@@ -91,6 +95,11 @@ class Session(QObject):
         """Whether a drag is being previewed."""
         return self._before is not None
 
+    @property
+    def proposal(self) -> Proposal | None:
+        """Splits proposed for the tunnel that is shown, or None; every edit drops them."""
+        return self._proposal
+
     def load(self, farm: Farm, path: Path | None, digest: str | None) -> None:
         """Put another farm in place; what was undone before is forgotten."""
         self.cancel()
@@ -116,6 +125,21 @@ class Session(QObject):
     def apply_tunnel(self, tunnel: Tunnel, text: str, gesture: str = "") -> None:
         """Make one undo step of a change to the tunnel that is shown."""
         self.apply(with_tunnel(self._farm, self._index, tunnel), text, gesture)
+
+    def propose(self, proposal: Proposal | None) -> None:
+        """Show proposed splits of the tunnel that is shown, or drop them."""
+        if proposal is not self._proposal:
+            self._proposal = proposal
+            self.proposal_changed.emit()
+
+    def take_proposal(self) -> None:
+        """Make one undo step of what is proposed."""
+        proposal = self._proposal
+        if proposal is not None:
+            words = self.tr("Take proposed splits on {side}")
+            name = self.tunnel.sides[proposal.side].name
+            self.propose(None)
+            self.apply_tunnel(proposal.tunnel, words.format(side=name))
 
     def begin(self) -> None:
         """Start a drag."""
@@ -151,6 +175,7 @@ class Session(QObject):
     def show_tunnel(self, index: int) -> None:
         """Show another tunnel."""
         if index != self._index and 0 <= index < len(self._farm.tunnels):
+            self.propose(None)
             self._index = index
             self.pick("")
             self.tunnel_shown.emit(index)
@@ -158,6 +183,7 @@ class Session(QObject):
     def _show(self, farm: Farm) -> None:
         if farm is self._farm and self._plan.settled:
             return
+        self.propose(None)
         before, self._farm = self._farm, farm
         self._plan = preview(farm, self._plan) if self.dragging else plan(farm)
         count = len(farm.tunnels)

@@ -20,6 +20,7 @@ from hoopwright.desktop.table_order import (
 from hoopwright.desktop.table_prices import PricesTab
 from hoopwright.desktop.table_rows import Row, Total
 from hoopwright.desktop.table_tab import Tab
+from hoopwright.desktop.table_travel import TravelTab
 from hoopwright.desktop.table_work import (
     AIR_COLUMNS,
     CURTAIN_COLUMNS,
@@ -105,6 +106,7 @@ class Tables(QTabWidget):
             TakeoffTab(session, QCoreApplication.translate("Tables", "Takeoff")),
             Tab(session, film, FILM_COLUMNS, film_rows, film_totals, of_order=True),
             Tab(session, curtains, CURTAIN_COLUMNS, curtain_rows),
+            TravelTab(session, QCoreApplication.translate("Tables", "Travel")),
             Tab(session, air, AIR_COLUMNS, air_rows, air_totals),
             Tab(session, rolls, ROLL_COLUMNS, roll_rows, roll_totals, of_order=True),
             CoveringsTab(session, QCoreApplication.translate("Tables", "Coverings")),

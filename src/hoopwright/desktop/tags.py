@@ -6,12 +6,15 @@ Every figure comes from the plan; only differences to the plan before are taken 
 from decimal import Decimal
 
 from hoopwright.cover.cover import CurtainSpan
+from hoopwright.curtain import CurtainWork
+from hoopwright.desktop.details_words import choice_words
 from hoopwright.farm import Farm, Tunnel
 from hoopwright.plan import TunnelPlan
 from hoopwright.quantity.money import format_money
 from hoopwright.quantity.units import Units, format_length, show
 
 FILM = "film/"
+HAIR_M = 1e-4
 
 
 def drag_tag(
@@ -45,9 +48,18 @@ def _split_tag(
         span = _span(now, panel)
         work = next((w for w in now.chosen.curtains if w.mark == panel), None)
         if span is not None and work is not None:
-            size, force = format_length(span.length_m, units), show(work.hardest_n, "N", units)
-            lines.append(f"Curtain {number + 1}: {size} · {force} at the hand")
+            lines.append(f"Curtain {number + 1}: {_worked(work, span.length_m, farm)}")
     return (*lines, _cost_line(farm, before, now))
+
+
+def _worked(work: CurtainWork, length_m: float, farm: Farm) -> str:
+    """Return size, hand force and trailing of a curtain, and what sets its greatest length."""
+    units = farm.units
+    size, longest = (format_length(x, units) for x in (length_m, work.longest_m))
+    force, hangs = show(work.hardest_n, "N", units), show(work.trailing_m, "m_thin", units)
+    over = "too long, " if length_m > work.longest_m + HAIR_M else ""
+    told = f"{size} · {force} at the hand · trails {hangs}"
+    return f"{told} · {over}{longest} at most by {choice_words(work.bound_by)}"
 
 
 def _seam_tag(
@@ -79,9 +91,9 @@ def _hip_tag(
     lines.append(f"Roof film {format_length(cover.sheet_width_m, units)} wide")
     if cover.side_height_m[side] > 0:
         lines.append(f"Curtain film {format_length(cover.side_height_m[side], units)} high")
-    opening_m2 = sum(w.opening_m2 for w in now.chosen.curtains)
-    share = show(opening_m2 / now.survey.floor_area_m2, "share", units)
-    lines.append(f"Opening {show(opening_m2, 'm2', units)} · {share} of the floor")
+    airing = now.chosen.airing
+    opening, share = show(airing.opening_m2, "m2", units), show(airing.floor_share, "share", units)
+    lines.append(f"Opening {opening} · {share} of the floor")
     return (*lines, _cost_line(farm, before, now))
 
 
@@ -164,7 +176,7 @@ def _side_name(parts: list[str], tunnel: Tunnel, plan: TunnelPlan, units: Units)
 def _panel_name(parts: list[str], side: str, plan: TunnelPlan, units: Units) -> str:
     mark, number = "/".join(parts[:4]), int(parts[3]) + 1
     if parts[4:] == ["crank"]:
-        return f"{side}, crank of curtain {number}: click to move it to the other end"
+        return f"{side}, crank of curtain {number}: click to move it to its next place"
     span = _span(plan, mark)
     size = f": {format_length(span.length_m, units)}" if span is not None else ""
     return f"{side}, curtain {number}{size}"

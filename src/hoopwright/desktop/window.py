@@ -36,6 +36,7 @@ from hoopwright.desktop.tables import Tables
 from hoopwright.desktop.tunnel_list import TunnelList
 from hoopwright.farm import Farm
 from hoopwright.files.storage import sample_farms
+from hoopwright.quantity.working import words
 
 if TYPE_CHECKING:
     from hoopwright.desktop.canvas import Canvas
@@ -138,6 +139,9 @@ class MainWindow(QMainWindow):
         session.mark_picked.connect(self.refresh)
         session.tunnel_shown.connect(self.refresh)
         session.stack.indexChanged.connect(self.refresh)
+        session.proposal_changed.connect(self.on_proposal_changed)
+        self.notices.taken.connect(session.take_proposal)
+        self.notices.left.connect(partial(session.propose, None))
         self.tables.lit.connect(self.light)
         self.headline.checks_wanted.connect(self.show_checks)
 
@@ -155,6 +159,9 @@ class MainWindow(QMainWindow):
             "add_seam": acts.add_seam,
             "remove_picked": acts.remove_picked,
             "turn_crank": acts.turn_crank,
+            "propose_even": partial(acts.propose, "even"),
+            "propose_film": partial(acts.propose, "least film"),
+            "propose_keep": partial(acts.propose, "keep bow"),
             "one_sheet": partial(acts.cover, "one_sheet"),
             "apart": partial(acts.cover, "roof_and_sides"),
             "list_bows": acts.list_bows,
@@ -221,6 +228,14 @@ class MainWindow(QMainWindow):
         if before.name != after.name:
             self.show_title()
 
+    def on_proposal_changed(self) -> None:
+        """Tell of proposed splits in the line at the foot, with Take and Leave."""
+        proposal = self.session.proposal
+        if proposal is None:
+            self.notices.drop_offer()
+        else:
+            self.notices.show_offer(words(proposal.told, self.session.units))
+
     def show_title(self) -> None:
         """Show the farm's name, its file, and whether it is saved."""
         session = self.session
@@ -284,8 +299,9 @@ class MainWindow(QMainWindow):
         self.middle.setSizes([drawing, whole - drawing])
 
     def go_to_area(self, steps: int) -> None:
-        """Give the focus to another area: drawing, tables, details, tunnels."""
-        areas: list[QWidget] = [self.canvas or self._place, self.tables, self.details, self.tunnels]
+        """Give the focus to another area: drawing, tables, details, an open notice, tunnels."""
+        drawing = self.canvas or self._place
+        areas = [drawing, self.tables, self.details, self.notices, self.tunnels]
         focus = self.focusWidget()
         here = next((i for i, a in enumerate(areas) if _holds(a, focus)), None)
         start = 0 if here is None else here + steps

@@ -7,8 +7,9 @@ from PySide6.QtWidgets import QToolTip, QVBoxLayout, QWidget
 from hoopwright.desktop.canvas.board import Board
 from hoopwright.desktop.canvas.hand import Hand
 from hoopwright.desktop.canvas.keys import ARROWS, Steps
-from hoopwright.desktop.canvas.moves import kind_of, panel_of, place_of, range_of
+from hoopwright.desktop.canvas.moves import kind_of, place_of, range_of
 from hoopwright.desktop.canvas.notes import Entry, Tag
+from hoopwright.desktop.cranks import panel_of
 from hoopwright.desktop.palette import is_dark
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.tags import drag_tag, place_name
@@ -57,6 +58,7 @@ class Canvas(QWidget):
         session.farm_changed.connect(self.on_farm_changed)
         session.tunnel_shown.connect(self.on_tunnel_shown)
         session.mark_picked.connect(self.on_mark_picked)
+        session.proposal_changed.connect(self.on_proposal_changed)
         board.dragged.connect(self.on_dragged)
         board.released.connect(self.on_released)
         board.crank_clicked.connect(self.on_crank_clicked)
@@ -118,6 +120,11 @@ class Canvas(QWidget):
         self._draw()
         self.board.fit_all()
 
+    def on_proposal_changed(self) -> None:
+        """Draw splits that are proposed, or take them away."""
+        if not self._session.dragging:
+            self._draw()
+
     def on_mark_picked(self, mark: str) -> None:
         """Light what is picked."""
         self.board.picked = mark
@@ -129,7 +136,9 @@ class Canvas(QWidget):
 
     def _draw(self) -> None:
         session = self._session
-        views = draw_tunnel(session.tunnel, session.tunnel_plan, session.units)
+        proposal = session.proposal
+        spots = () if proposal is None else tuple((proposal.side, x) for x in proposal.spots_m)
+        views = draw_tunnel(session.tunnel, session.tunnel_plan, session.units, spots)
         self.board.show_views(views)
         told = " ".join(
             view.described
@@ -170,7 +179,7 @@ class Canvas(QWidget):
             self._announce(f"{text}. {self._name(self._session.mark)}")
 
     def on_crank_clicked(self, mark: str) -> None:
-        """Move a crank to the other end of its curtain."""
+        """Move a crank to its next place."""
         self._announce(self._steps.turn(mark))
 
     def on_handle_reached(self, mark: str) -> None:

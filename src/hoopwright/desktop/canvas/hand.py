@@ -5,9 +5,10 @@ from dataclasses import dataclass
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QMouseEvent, QWheelEvent
 
-from hoopwright.desktop.canvas.moves import Grasp, kind_of, move_to, panel_of, place_of, snap
+from hoopwright.desktop.canvas.moves import Grasp, kind_of, move_to, place_of, snap
 from hoopwright.desktop.canvas.picking import nearest_handle, nearest_mark
 from hoopwright.desktop.canvas.strip import Strip
+from hoopwright.desktop.cranks import panel_of
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.tags import move_text
 from hoopwright.farm import Tunnel

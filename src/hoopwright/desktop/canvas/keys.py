@@ -5,18 +5,10 @@ from itertools import count
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 
-from hoopwright.desktop.canvas.moves import (
-    FAR_BOWS,
-    Grasp,
-    kind_of,
-    move_to,
-    next_place,
-    panel_of,
-    turn_crank,
-)
+from hoopwright.desktop.canvas.moves import FAR_BOWS, Grasp, kind_of, move_to, next_place
+from hoopwright.desktop.cranks import crank_text, panel_of, turn_crank
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.tags import move_text
-from hoopwright.farm import Tunnel
 from hoopwright.plan import TunnelPlan
 
 FINE_KEYS = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.AltModifier
@@ -81,19 +73,11 @@ class Steps:
         self._session.apply_tunnel(tunnel, move_text(mark, tunnel))
 
     def turn(self, mark: str) -> str:
-        """Move the crank of the curtain of a mark to its other end; return what was done."""
+        """Move the crank of the curtain of a mark to its next place; return what was done."""
         panel = panel_of(mark)
         if not panel:
             return ""
-        tunnel = turn_crank(self._session.tunnel, panel)
+        tunnel = turn_crank(self._session.tunnel, self._session.farm.catalogue, panel)
         text = crank_text(panel, tunnel)
         self._session.apply_tunnel(tunnel, text)
         return text
-
-
-def crank_text(panel: str, tunnel: Tunnel) -> str:
-    """Return what moving a crank is called in the list of undo steps."""
-    _word, side, _panel, index = panel.split("/")
-    chosen = tunnel.sides[int(side)]
-    end = chosen.panels[int(index)].crank_end
-    return f"Move crank of curtain {int(index) + 1} on {chosen.name} to the {end}"

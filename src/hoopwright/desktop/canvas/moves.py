@@ -5,6 +5,7 @@ A handle is known by its mark: `side/0/split/1`, `roof/seam/0`, `side/1/hip`.
 
 from dataclasses import dataclass
 
+from hoopwright.desktop.cranks import numbers_in
 from hoopwright.farm import Tunnel, bow_positions
 from hoopwright.farm import change as edit
 from hoopwright.quantity.units import Units
@@ -39,11 +40,6 @@ def kind_of(mark: str) -> str:
     if len(parts) == 3 and parts[:2] == ["roof", "seam"]:
         return "seam"
     return "hip" if len(parts) == 3 and parts[0] == "side" and parts[2] == "hip" else ""
-
-
-def numbers_in(mark: str) -> tuple[int, ...]:
-    """Return the numbers in a mark: side and index of `side/0/split/1`."""
-    return tuple(int(part) for part in mark.split("/") if part.isdigit())
 
 
 def place_of(tunnel: Tunnel, mark: str) -> float:
@@ -103,19 +99,6 @@ def next_place(tunnel: Tunnel, grasp: Grasp, steps: int) -> float:
         step_m = (FINE_M if grasp.fine else HIP_STEP_M)[grasp.units]
         return _stepped(at_m + steps * step_m, step_m)
     return snap(tunnel, grasp, edit.next_bow(tunnel, at_m, steps))
-
-
-def turn_crank(tunnel: Tunnel, mark: str) -> Tunnel:
-    """Return the tunnel with the crank of a curtain (`side/0/panel/1`) at its other end."""
-    side, index = numbers_in(mark)[:2]
-    end = tunnel.sides[side].panels[index].crank_end
-    return edit.set_crank_end(tunnel, side, index, "back" if end == "front" else "front")
-
-
-def panel_of(mark: str) -> str:
-    """Return the mark of the curtain that a mark belongs to, or an empty text."""
-    parts = mark.split("/")
-    return "/".join(parts[:4]) if len(parts) >= 4 and parts[2] == "panel" else ""
 
 
 def _stepped(place_m: float, step_m: float) -> float:

@@ -1,0 +1,58 @@
+"""Forms as people work them: by the names that are read aloud, by key and by what they show."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QLineEdit, QWidget
+from pytestqt.qtbot import QtBot
+
+from hoopwright.desktop.details import Details
+
+
+def named(panel: Details, name: str) -> QWidget:
+    """Return the one widget that is read aloud with a name."""
+    found = [w for w in panel.findChildren(QWidget) if w.accessibleName() == name]
+    found = [w for w in found if w.isVisible()]
+    assert len(found) == 1, (name, len(found))
+    return found[0]
+
+
+def line_named(panel: Details, name: str) -> QLineEdit:
+    """Return the one line to type into that is read aloud with a name."""
+    line = named(panel, name)
+    assert isinstance(line, QLineEdit)
+    return line
+
+
+def type_into(qtbot: QtBot, line: QLineEdit, text: str) -> None:
+    """Type over a line and enter it; an empty text empties it."""
+    line.setFocus()
+    line.selectAll()
+    if text:
+        qtbot.keyClicks(line, text)
+    else:
+        qtbot.keyClick(line, Qt.Key.Key_Delete)
+    qtbot.keyClick(line, Qt.Key.Key_Return)
+
+
+def press(qtbot: QtBot, panel: Details, name: str) -> None:
+    """Press the one button of a name by key."""
+    button = named(panel, name)
+    assert isinstance(button, QAbstractButton)
+    qtbot.keyClick(button, Qt.Key.Key_Space)
+
+
+def choose(qtbot: QtBot, panel: Details, name: str, words: str) -> None:
+    """Go through a list by key until it reads some words."""
+    box = named(panel, name)
+    assert isinstance(box, QComboBox)
+    box.setFocus()
+    for _step in range(box.count()):
+        qtbot.keyClick(box, Qt.Key.Key_Up)
+    while box.currentText() != words:
+        before = box.currentText()
+        qtbot.keyClick(box, Qt.Key.Key_Down)
+        assert box.currentText() != before, f"{words} is not offered"
+
+
+def said_by(panel: Details) -> str:
+    """Return all plain words that are seen."""
+    return "\n".join(w.text() for w in panel.findChildren(QLabel) if w.isVisible())
