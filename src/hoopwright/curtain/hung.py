@@ -7,6 +7,8 @@ from hoopwright.farm import Bar, Limits, Panel, Side, SideBoards, Weather
 from hoopwright.farm.catalogue import Drive, LineDrum
 from hoopwright.survey.survey import Survey
 
+NEAR_M = 1e-3
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HungCurtain:
@@ -83,6 +85,9 @@ class HungCurtain:
 
         Args:
             below_m: From the hip seam down along the bow, m.
+
+        Source:
+            The curve of the bow as surveyed.
         """
         down = -1 if self.span.side == 0 else 1
         hip_at_m = self.survey.hip_at_m[self.span.side]
@@ -92,6 +97,3 @@ class HungCurtain:
         """Return how many bows stand between both ends of the opening."""
         front_m, back_m = self.span.open_from_m + NEAR_M, self.span.open_to_m - NEAR_M
         return sum(front_m < at_m < back_m for at_m in self.survey.bows_m)
-
-
-NEAR_M = 1e-3

@@ -54,6 +54,9 @@ def bar_height(hung: HungCurtain, raised_m: float) -> float:
     Args:
         hung: The curtain.
         raised_m: How far the bar has climbed along the bow, m.
+
+    Source:
+        The curve of the bow as surveyed.
     """
     return hung.height_m(hung.covered_m - raised_m)
 
