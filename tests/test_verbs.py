@@ -51,6 +51,27 @@ def test_own_tunnel_from_five_answers_to_the_workbook(
     assert float(to_pay) in values
 
 
+def test_plan_proposes_splits_for_every_side_that_opens(capsys: pytest.CaptureFixture[str]) -> None:
+    assert run("plan", sample("three-fields"), "--propose") == 0
+    lines = capsys.readouterr().out.splitlines()
+    # Three tunnels with two opening sides each, two aims a side.
+    assert len([line for line in lines if line.startswith("  ")]) == 12
+    hill = lines[lines.index("Hill tunnel") + 1]
+    # Opening of 80 ft between pockets of one 5-ft bay, a strip of 5 ft behind the split: 35 and
+    # 40 ft is as even as bows at 5 ft allow, and the fewest are two, as one bar is too hard.
+    assert "even: West side: 2 curtains, split at 40' 0\"" in hill
+
+
+def test_plan_tells_what_limits_each_curtain_and_what_opens(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    assert run("plan", sample("stillwater-round")) == 0
+    printed = capsys.readouterr().out
+    assert printed.count("limited by hand force") == 2
+    assert "of the floor" in printed
+    assert "turns in" in printed
+
+
 def test_plan_as_json_is_si_and_complete(capsys: pytest.CaptureFixture[str]) -> None:
     assert run("plan", sample("brook-gothic"), "--json") == 0
     told = json.loads(capsys.readouterr().out)

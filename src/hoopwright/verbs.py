@@ -14,11 +14,13 @@ from hoopwright.checks import TunnelPlan, Variant
 from hoopwright.farm import Farm, Tunnel
 from hoopwright.farm.begin import Answers, begin_farm
 from hoopwright.farm.change import add_split
+from hoopwright.farm.side import MOVING
 from hoopwright.files.fault import FileFault
 from hoopwright.files.storage import demo_catalogue, open_farm, save_farm, write_whole
 from hoopwright.papers.plan_json import plan_to_json
 from hoopwright.papers.workbook import workbook_bytes
 from hoopwright.plan import Plan, plan
+from hoopwright.proposal import Aim, propose_splits
 from hoopwright.quantity.finding import Finding
 from hoopwright.quantity.money import format_money
 from hoopwright.quantity.units import ReadError, Units, read_length, show
@@ -27,6 +29,7 @@ from hoopwright.quantity.working import words
 FAULTS_OPEN = 1
 BAD_INPUT = 2
 
+AIMS: tuple[Aim, ...] = ("even", "least film")
 SIDES = {"first": 0, "second": 1}
 LENGTHS = (
     ("--span", "span_m", True, "between the tube centres at the ground"),
@@ -87,11 +90,18 @@ def run_verb(options: argparse.Namespace) -> int:
 
 def _fill_plan(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", metavar="FARM", type=Path, help="farm file")
-    parser.add_argument("--json", action="store_true", help="print the whole plan as JSON, in SI")
+    shown = parser.add_mutually_exclusive_group()
+    shown.add_argument("--json", action="store_true", help="print the whole plan as JSON, in SI")
+    shown.add_argument(
+        "--propose", action="store_true", help="print where each side could be split, and stop"
+    )
 
 
 def _run_plan(options: argparse.Namespace) -> int:
     farm, _ = open_farm(options.file)
+    if options.propose:
+        sys.stdout.write("\n".join(_proposed_lines(farm)) + "\n")
+        return 0
     whole = plan(farm)
     text = plan_to_json(farm, whole) if options.json else "\n".join(_plan_lines(farm, whole)) + "\n"
     sys.stdout.write(text)
@@ -129,7 +139,18 @@ def _tunnel_lines(farm: Farm, tunnel: Tunnel, result: TunnelPlan) -> list[str]:
         lines.append(
             f"   {tunnel.sides[work.side].name}, curtain {work.index + 1}: "
             f"{show(work.length_m, 'm', units)} long, handle up to "
-            f"{show(work.hardest_n, 'N', units)}, {work.handle_turns:.1f} turns"
+            f"{show(work.hardest_n, 'N', units)}, {work.handle_turns:.1f} turns in "
+            f"{show(work.minutes, 'min', units)}, trailing {show(work.trailing_m, 'm_thin', units)}"
+        )
+        lines.append(
+            f"      longest bar {show(work.longest_m, 'm', units)}, limited by {work.bound_by}"
+        )
+    airing = result.chosen.airing
+    if airing.opening_m2 > 0:
+        lines.append(
+            f"   airing: {show(airing.opening_m2, 'm2', units)} opens, "
+            f"{show(airing.floor_share, 'share', units)} of the floor, "
+            f"{show(airing.flow_m3_s, 'm3/s', units)} on the day entered"
         )
     air = result.chosen.inflation
     if air.cells:
@@ -137,6 +158,21 @@ def _tunnel_lines(farm: Farm, tunnel: Tunnel, result: TunnelPlan) -> list[str]:
             f"   air: {len(air.cells)} cells, {len(air.jumpers)} jumpers, seals "
             f"{show(air.seal_m, 'm', units)}, {show(air.bench_min, 'min', units)} on the bench"
         )
+    return lines
+
+
+def _proposed_lines(farm: Farm) -> list[str]:
+    """Return what is proposed for every side that opens, or why nothing is."""
+    lines = [farm.name]
+    for index, tunnel in enumerate(farm.tunnels):
+        lines += ["", tunnel.name]
+        for side, chosen in enumerate(tunnel.sides):
+            for aim in AIMS if chosen.kind in MOVING else ():
+                try:
+                    told = words(propose_splits(farm, index, side, aim).told, farm.units)
+                except ValueError as refused:
+                    told = str(refused)
+                lines.append(f"  {aim}: {told}")
     return lines
 
 
