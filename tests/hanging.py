@@ -6,6 +6,7 @@ Sizes are in feet and inches, as the handbook figures they are compared with.
 from dataclasses import replace
 
 from hoopwright.cover import CurtainSpan
+from hoopwright.curtain import CurtainWork
 from hoopwright.curtain.hung import HungCurtain
 from hoopwright.farm import (
     Bar,
@@ -35,6 +36,7 @@ LB_FT_KG_M = POUND_KG / FOOT_M
 LBF_IN_NM = LBF_N * INCH_M
 
 FREE = Limits(rubbing_share=0.0, uneven_winding_m=0.0)
+USUAL = Limits(rubbing_share=0.2, uneven_winding_m=0.0002)
 BASE_FT = 1.0
 BAY_FT = 4.0
 
@@ -210,3 +212,41 @@ def _upright(boards: SideBoards, length_m: float) -> Survey:
             boards=(boards, boards),
         )
     )
+
+
+def rolling(drive: Drive | None = None) -> HungCurtain:
+    """Return 60 ft of two layers below a gutter, with all that rubs, plays and winds unevenly."""
+    return boarded(
+        hung(
+            span(60, 5, layers=2),
+            bar(round_tube(1.66, 0.065), cap_lb_ft=0.25).but(
+                joint_play_m=0.0005, max_length_m=60.0
+            ),
+            drive or crank(12, ratio=2.0, efficiency=0.8, mass_kg=2.0, extension_m=2.0),
+            USUAL,
+            wrap_ft=1,
+            slack_ft=0.25,
+            rope_step_ft=4.0,
+        ),
+        gutter_drop_m=0.1,
+    )
+
+
+def dropping(holds: bool = False) -> HungCurtain:
+    """Return 60 ft of one layer that drops, its rod square and its drum geared."""
+    curtain = hung(
+        span(60, 5),
+        bar(square_tube(1.5, 0.0625), "aluminium"),
+        drum(12, 3, ratio=2.0, efficiency=0.8, holds=holds, max_length_m=50.0),
+        USUAL,
+        wrap_ft=0.5,
+        kind="drop_down",
+    )
+    return sided(curtain, bunch_m=0.3)
+
+
+def inputs_of(work: CurtainWork, figure: str) -> dict[str, float]:
+    """Return the numbers that a working carries, by name."""
+    return {
+        t.name: float(t.value) for t in work.working(figure).inputs if not isinstance(t.value, str)
+    }
