@@ -58,6 +58,13 @@ GripWay = Literal["along", "up"]
 GripKind = Literal["split", "seam", "hip"]
 
 
+_CORNERS = 24
+_ROUND = tuple(
+    (math.cos(2 * math.pi * k / _CORNERS), math.sin(2 * math.pi * k / _CORNERS))
+    for k in range(_CORNERS)
+)
+
+
 class Line(Struct, frozen=True):
     """A straight line.
 
@@ -223,6 +230,12 @@ class View(Struct, frozen=True):
 def rectangle(left_m: float, bottom_m: float, right_m: float, top_m: float) -> tuple[Point, ...]:
     """Return the corners of an upright rectangle, m."""
     return ((left_m, bottom_m), (right_m, bottom_m), (right_m, top_m), (left_m, top_m))
+
+
+def circle(centre: Point, radius_m: float) -> tuple[Point, ...]:
+    """Return the corners of a polygon that looks like a circle, m."""
+    x, y = centre
+    return tuple((x + radius_m * across, y + radius_m * up) for across, up in _ROUND)
 
 
 def hatch_lines(box: Box, step_m: float, slant: Literal[1, -1]) -> list[Segment]:

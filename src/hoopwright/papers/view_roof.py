@@ -2,12 +2,14 @@
 
 from collections.abc import Iterator
 
+from hoopwright.farm.side import MOVING
 from hoopwright.papers.scene import (
     Handle,
     Label,
     Line,
     Polygon,
     Polyline,
+    Segment,
     Shape,
     Style,
     Symbol,
@@ -111,14 +113,17 @@ def _seams(subject: Subject) -> Iterator[Shape]:
 
 
 def _splits(subject: Subject) -> Iterator[Shape]:
-    """Yield a tick at the edge of the plan for each split of the sides."""
-    half_m = subject.survey.width_m / 2
+    """Yield a tick at the edge of the plan for each split of the sides, chosen or offered."""
     for side, chosen in enumerate(subject.tunnel.sides):
-        sign = 1 if side == 0 else -1
-        for index, split in enumerate(chosen.splits if chosen.kind == "roll_up" else ()):
-            mark = f"side/{side}/split/{index}"
-            ends = (split.at_m, sign * (half_m - TICK_M), split.at_m, sign * (half_m + TICK_M))
-            yield Line(mark, "split", ends)
+        for index, split in enumerate(chosen.splits if chosen.kind in MOVING else ()):
+            yield Line(f"side/{side}/split/{index}", "split", _tick(subject, side, split.at_m))
+        for at_m in subject.offered(side):
+            yield Line("", "proposed", _tick(subject, side, at_m))
+
+
+def _tick(subject: Subject, side: int, at_m: float) -> Segment:
+    half_m, sign = subject.survey.width_m / 2, 1 if side == 0 else -1
+    return (at_m, sign * (half_m - TICK_M), at_m, sign * (half_m + TICK_M))
 
 
 def _cells(subject: Subject) -> Iterator[Shape]:

@@ -6,28 +6,22 @@ from functools import lru_cache
 from itertools import accumulate, pairwise
 
 from hoopwright.farm.frame import Profile
+from hoopwright.farm.side import MOVING
 from hoopwright.papers.scene import (
     Dimension,
-    Handle,
     Line,
     Point,
     Polygon,
     Polyline,
     Shape,
-    Style,
-    Symbol,
-    SymbolKind,
     View,
     rectangle,
 )
 from hoopwright.papers.subject import Subject
-from hoopwright.survey.bow_curve import BowCurve, bow_curve
-from hoopwright.survey.segment import Arc
+from hoopwright.papers.view_curtain import shut_heights
+from hoopwright.papers.view_section_side import draw_section_side, path_along, pushed_out
+from hoopwright.survey.bow_curve import bow_curve
 
-STEP_M = 0.25
-LEAST_STEPS = 4
-BOARD_M = 0.06
-HIP_REACH_M = 0.25
 GROUND_REACH_M = 0.5
 
 
@@ -52,8 +46,8 @@ def draw_section(subject: Subject) -> View:
             Line("", "ground", (left_m, 0.0, right_m, 0.0)),
             Polyline("frame", "bow", _centre_line(subject.tunnel.frame.profile)),
             *_roof(subject),
-            *_side(subject, 0),
-            *_side(subject, 1),
+            *draw_section_side(subject, 0),
+            *draw_section_side(subject, 1),
             *_dimensions(subject),
         ),
     )
@@ -65,25 +59,11 @@ def _gap_m(subject: Subject) -> float:
     return skin.inflation_gap_m if skin.roof.count == 2 else 0.0
 
 
-@lru_cache(maxsize=256)
-def _path(curve: BowCurve, from_m: float, to_m: float) -> tuple[Point, ...]:
-    """Return points of a curve between two positions along it: corners, and arcs in steps, m."""
-    stops, start_m = [from_m], 0.0
-    for segment in curve.segments:
-        low_m, high_m = max(from_m, start_m), min(to_m, start_m + segment.length_m)
-        start_m += segment.length_m
-        if high_m > low_m:
-            arc = isinstance(segment, Arc)
-            steps = max(LEAST_STEPS, math.ceil((high_m - low_m) / STEP_M)) if arc else 1
-            stops += [low_m + (high_m - low_m) * k / steps for k in range(1, steps + 1)]
-    return tuple(curve.point_at(stop_m) for stop_m in stops)
-
-
 @lru_cache(maxsize=16)
 def _centre_line(profile: Profile) -> tuple[Point, ...]:
     """Return the middle of the bow's tube; the film lies half a tube outside it, m."""
     curve = bow_curve(profile, 0.0)
-    return _path(curve, 0.0, curve.length_m)
+    return path_along(curve, 0.0, curve.length_m)
 
 
 def _blown(path: tuple[Point, ...], gap_m: float) -> tuple[Point, ...]:
@@ -93,18 +73,16 @@ def _blown(path: tuple[Point, ...], gap_m: float) -> tuple[Point, ...]:
         A sine over the length, for the picture only; film sizes do not come from here.
     """
     runs = [0.0, *accumulate(math.dist(a, b) for a, b in pairwise(path))]
-    last, found = len(path) - 1, []
-    for k, (x, y) in enumerate(path):
-        (x0, y0), (x1, y1) = path[max(0, k - 1)], path[min(last, k + 1)]
-        lift = gap_m * math.sin(math.pi * runs[k] / runs[-1]) / (math.dist((x0, y0), (x1, y1)) or 1)
-        found.append((x - (y1 - y0) * lift, y + (x1 - x0) * lift))
-    return (path[0], *found[1:-1], path[-1])
+    lifts_m = [gap_m * math.sin(math.pi * run / runs[-1]) for run in runs]
+    return (path[0], *pushed_out(path, lifts_m)[1:-1], path[-1])
 
 
 def _end_wall(subject: Subject) -> Iterator[Shape]:
     end = subject.tunnel.ends[0]
     if end.film is not None:
-        yield Polygon("end/0", "end wall", _path(subject.survey.curve, 0.0, subject.survey.girth_m))
+        yield Polygon(
+            "end/0", "end wall", path_along(subject.survey.curve, 0.0, subject.survey.girth_m)
+        )
     total_m = sum(door.width_m for door in end.doors)
     gap_m = max(0.0, subject.tunnel.frame.profile.span_m - total_m) / (len(end.doors) + 1)
     left_m = -subject.tunnel.frame.profile.span_m / 2
@@ -117,7 +95,7 @@ def _end_wall(subject: Subject) -> Iterator[Shape]:
 
 def _roof(subject: Subject) -> Iterator[Shape]:
     survey, skin = subject.survey, subject.tunnel.skin
-    path = _path(survey.curve, *survey.hip_at_m)
+    path = path_along(survey.curve, *survey.hip_at_m)
     marks = {p.layer: p.mark for p in subject.chosen.cover.pieces if _on_roof(p.areas)}
     if skin.roof.count == 2:
         yield Polyline(marks.get("inner", "roof"), "roof inner", path)
@@ -127,35 +105,6 @@ def _roof(subject: Subject) -> Iterator[Shape]:
 
 def _on_roof(areas: tuple[object, ...]) -> bool:
     return any(getattr(area, "surface", "") == "roof" for area in areas)
-
-
-def _side(subject: Subject, side: int) -> Iterator[Shape]:
-    """Yield the film of one side, its bar, and its boards."""
-    survey, boards = subject.survey, subject.tunnel.frame.boards[side]
-    curve, chosen = survey.curve, subject.tunnel.sides[side]
-    hip = curve.point_at(survey.hip_at_m[side])
-    base = curve.point_at(survey.base_at_m[side])
-    foot_m = curve.position_at_height(chosen.shut_height_m, side)
-    spans = [c for c in subject.chosen.cover.curtains if c.side == side]
-    path = _path(survey.curve, *sorted((foot_m, survey.hip_at_m[side])))
-    inflated = {c.place for c in subject.chosen.inflation.cells}
-    for span in reversed(spans):
-        style: Style = "inflated curtain" if span.mark in inflated else "curtain"
-        yield Polyline(span.mark, style, path)
-    if not spans:
-        fixed = _path(survey.curve, *sorted((survey.base_at_m[side], survey.hip_at_m[side])))
-        yield Polyline(f"side/{side}/fixed", "pocket", fixed)
-    out = -1 if side == 0 else 1
-    baseboard, mark = f"side/{side}/baseboard", f"side/{side}/hip"
-    inner_m = base[0] - out * BOARD_M
-    left_m, right_m = sorted((inner_m, base[0]))
-    yield Polygon(baseboard, "board", rectangle(left_m, 0.0, right_m, boards.baseboard_height_m))
-    yield Line(mark, "hip", (hip[0] - out * HIP_REACH_M, hip[1], hip[0], hip[1]))
-    ends = (hip[0] - HIP_REACH_M, hip[1], hip[0] + HIP_REACH_M, hip[1])
-    yield Handle(mark, "hip", ends, hip, "hip", "up")
-    if spans:
-        kind: SymbolKind = "roll into" if chosen.panels[0].winding == "into" else "roll out"
-        yield Symbol(spans[0].mark, "bar", curve.point_at(foot_m), kind, -1 if side == 0 else 1)
 
 
 def _dimensions(subject: Subject) -> Iterator[Shape]:
@@ -173,20 +122,19 @@ def _dimensions(subject: Subject) -> Iterator[Shape]:
 
 
 def _heights(subject: Subject, side: int) -> tuple[str, float, float]:
-    chosen, boards = subject.tunnel.sides[side], subject.tunnel.frame.boards[side]
-    return chosen.kind, chosen.shut_height_m, boards.hip_height_m
+    return subject.tunnel.sides[side].kind, *shut_heights(subject, side)
 
 
 def _side_dimensions(subject: Subject, side: int, sign: int) -> Iterator[Shape]:
     """Yield opening and hip height of one side, outside it."""
-    kind, shut_m, hip_m = _heights(subject, side)
+    kind, low_m, hip_m = _heights(subject, side)
     survey = subject.survey
     hip_x = survey.curve.point_at(survey.hip_at_m[side])[0]
     row = 1
-    if kind == "roll_up":
-        foot_x = survey.curve.point_at(survey.curve.position_at_height(shut_m, side))[0]
-        ends = (foot_x, shut_m, hip_x, hip_m)
-        yield Dimension(f"side/{side}", ends, sign * row, subject.size(hip_m - shut_m))
+    if kind in MOVING:
+        foot_x = survey.curve.point_at(survey.curve.position_at_height(low_m, side))[0]
+        ends = (foot_x, low_m, hip_x, hip_m)
+        yield Dimension(f"side/{side}", ends, sign * row, subject.size(hip_m - low_m))
         row = 2
     ends = (sign * survey.width_m / 2, 0.0, hip_x, hip_m)
     yield Dimension(f"side/{side}/hip", ends, sign * row, subject.size(hip_m))

@@ -1,18 +1,14 @@
-"""The elevation of one side: curtains, pockets, splits, ropes, cranks, and the roof above."""
+"""The elevation of one side: curtains, pockets, splits, gutter, and the roof above."""
 
 from collections.abc import Iterator
 from itertools import pairwise
 
-from hoopwright.cover.cover import CurtainSpan, FixedSpan
-from hoopwright.farm.side import Panel
+from hoopwright.cover.cover import FixedSpan
 from hoopwright.papers.scene import (
-    Dimension,
     Handle,
-    Hatch,
     Label,
     Line,
     Polygon,
-    Polyline,
     Shape,
     Style,
     Symbol,
@@ -20,9 +16,10 @@ from hoopwright.papers.scene import (
     rectangle,
 )
 from hoopwright.papers.subject import Subject
+from hoopwright.papers.view_curtain import draw_curtains
 
-SEAL_INSET_M = 0.06
-NUMBER_ROW, OPENING_ROW = 1, 2
+NUMBER_ROW = 1
+OFFER_SHARE = 0.2
 
 
 def draw_side(subject: Subject, side: int) -> View:
@@ -40,9 +37,10 @@ def draw_side(subject: Subject, side: int) -> View:
         Line("", "ground", (-tail_m, 0.0, survey.length_m + tail_m, 0.0)),
         *_roof(subject, side),
         *_fixed(subject, side),
-        *_curtains(subject, side),
+        *draw_curtains(subject, side),
         *_frame(subject, side),
         *_splits(subject, side),
+        *_offered(subject, side),
         *_jumpers(subject, side),
     )
     return View(
@@ -105,70 +103,6 @@ def _fixed_label(subject: Subject, span: FixedSpan, middle_m: float, height_m: f
     return Label(span.mark, "label", at, word, width_m, height_m)
 
 
-def _curtains(subject: Subject, side: int) -> Iterator[Shape]:
-    chosen = subject.tunnel.sides[side]
-    inflated = {c.place for c in subject.chosen.inflation.cells}
-    legs = {w.mark: w.rope_legs for w in subject.chosen.curtains}
-    for span in subject.chosen.cover.curtains:
-        if span.side != side:
-            continue
-        panel = chosen.panels[span.index]
-        yield from _curtain(subject, span, span.mark in inflated)
-        if panel.rope:
-            yield _rope(subject, span, legs.get(span.mark, 0))
-        yield _crank(span, panel, chosen.shut_height_m)
-
-
-def _curtain(subject: Subject, span: CurtainSpan, inflated: bool) -> Iterator[Shape]:
-    """Yield one curtain, shut: film, hatch, seals, bar, its name and its opening."""
-    mark = span.mark
-    low_m, high_m = subject.tunnel.sides[span.side].shut_height_m, _hip_m(subject, span.side)
-    style: Style = "inflated curtain" if inflated else "curtain"
-    box = (span.from_m, low_m, span.to_m, high_m)
-    yield Polygon(mark, style, rectangle(*box))
-    yield Hatch(mark, style, box, -1 if inflated else 1)
-    if inflated:
-        yield from _seals(subject, span, low_m, high_m)
-    yield Line(mark, "bar", (span.from_m, low_m, span.to_m, low_m))
-    middle_m = (span.open_from_m + span.open_to_m) / 2
-    width_m = span.open_to_m - span.open_from_m
-    text = f"Curtain {span.index + 1} · {subject.size(span.length_m)}"
-    at = (middle_m, (low_m + high_m) / 2)
-    yield Label(mark, "label", at, text, width_m, high_m - low_m)
-    ends = (span.open_from_m, 0.0, span.open_to_m, 0.0)
-    yield Dimension(mark, ends, OPENING_ROW, subject.size(width_m))
-
-
-def _seals(subject: Subject, span: CurtainSpan, low_m: float, high_m: float) -> Iterator[Shape]:
-    d = SEAL_INSET_M
-    left, bottom, right, top = span.from_m + d, low_m + d, span.to_m - d, high_m - d
-    edges = {
-        "top": (left, top, right, top),
-        "bottom": (left, bottom, right, bottom),
-        "front": (left, bottom, left, top),
-        "back": (right, bottom, right, top),
-    }
-    for seal in subject.chosen.inflation.seals:
-        if seal.mark == span.mark:
-            yield Line(span.mark, "seal", edges[seal.edge])
-
-
-def _rope(subject: Subject, span: CurtainSpan, legs: int) -> Polyline:
-    low_m, high_m = subject.tunnel.sides[span.side].shut_height_m, _hip_m(subject, span.side)
-    step_m = (span.open_to_m - span.open_from_m) / max(1, legs)
-    points = tuple(
-        (span.open_from_m + k * step_m, low_m if k % 2 else high_m) for k in range(legs + 1)
-    )
-    return Polyline(span.mark, "rope", points)
-
-
-def _crank(span: CurtainSpan, panel: Panel, low_m: float) -> Symbol:
-    mark = f"{span.mark}/crank"
-    if panel.crank_end == "front":
-        return Symbol(mark, "crank", (span.open_from_m, low_m), "crank", 1)
-    return Symbol(mark, "crank", (span.open_to_m, low_m), "crank", -1)
-
-
 def _frame(subject: Subject, side: int) -> Iterator[Shape]:
     """Yield bows with their numbers, boards and end walls."""
     survey, boards = subject.survey, subject.tunnel.frame.boards[side]
@@ -184,6 +118,9 @@ def _frame(subject: Subject, side: int) -> Iterator[Shape]:
     yield Polygon(baseboard, "board", rectangle(0.0, 0.0, length_m, base_m))
     yield Line(baseboard, "board", (0.0, base_m, length_m, base_m))
     hip, ends = f"side/{side}/hip", (0.0, hip_m, length_m, hip_m)
+    if boards.gutter_drop_m is not None:
+        gutter = rectangle(0.0, hip_m - boards.gutter_drop_m, length_m, hip_m)
+        yield Polygon(hip, "board", gutter)
     yield Line(hip, "hip", ends)
     yield Handle(hip, "hip", ends, (0.0, hip_m), "hip", "up")
     for number, at_m in enumerate((0.0, length_m)):
@@ -201,6 +138,16 @@ def _splits(subject: Subject, side: int) -> Iterator[Shape]:
         yield Line(mark, "split", ends)
         grip = (split.at_m, hip_m)
         yield Handle(mark, "split", ends, grip, "split", "along")
+
+
+def _offered(subject: Subject, side: int) -> Iterator[Shape]:
+    """Yield the splits that are offered; they show nothing that could be picked."""
+    hip_m, length_m = _hip_m(subject, side), subject.survey.length_m
+    label_m = hip_m + OFFER_SHARE * (subject.survey.height_m - hip_m)
+    for at_m in subject.offered(side):
+        yield Line("", "proposed", (at_m, 0.0, at_m, hip_m))
+        text, room_m = f"Proposed split · {subject.size(at_m)}", 2 * min(at_m, length_m - at_m)
+        yield Label("", "proposed", (at_m, label_m), text, room_m)
 
 
 def _jumpers(subject: Subject, side: int) -> Iterator[Shape]:
