@@ -7,10 +7,12 @@ tested against numbers that are known beforehand.
 from collections.abc import Sequence
 from decimal import Decimal
 
+from hoopwright.airing import Airing
 from hoopwright.checks.variant import TunnelPlan, Variant
 from hoopwright.cost.cost import Cost, GroupCost
 from hoopwright.cover.cover import Area, Cover, CurtainSpan, FixedSpan, Piece
 from hoopwright.curtain.curtain import CurtainWork
+from hoopwright.curtain.hung import HungCurtain
 from hoopwright.farm import (
     Air,
     Bar,
@@ -96,8 +98,8 @@ def _part(key: str) -> Part:
         key=key,
         group="Roll bars",
         name=key,
-        counted_in="count",
-        holds=1.0,
+        counted_in="m" if key == "stick" else "count",
+        holds=6.4 if key == "stick" else 1.0,
         sold_as="piece",
         price=Decimal("9.95"),
     )
@@ -338,11 +340,29 @@ def _cover(other: bool) -> Cover:
     )
 
 
-def _curtain(index: int) -> CurtainWork:
+def _hung(farm: Farm, tunnel: Tunnel, span: CurtainSpan) -> HungCurtain:
+    (bar,), (drive,) = farm.catalogue.bars, farm.catalogue.drives
+    return HungCurtain(
+        span=span,
+        side=tunnel.sides[0],
+        boards=tunnel.frame.boards[0],
+        survey=_survey(tunnel),
+        bar=bar,
+        stick_m=6.4,
+        drive=drive,
+        limits=farm.limits,
+        weather=farm.weather,
+        wrap_m=0.3,
+    )
+
+
+def _curtain(hung: HungCurtain) -> CurtainWork:
     return CurtainWork(
-        mark=f"side/0/panel/{index}",
+        mark=hung.span.mark,
         side=0,
-        index=index,
+        index=hung.span.index,
+        kind="roll_up",
+        cranked="front" if hung.span.index == 0 else "back",
         length_m=12.192,
         travel_m=1.3,
         diameters_m=(0.036, 0.041, 0.0455),
@@ -352,21 +372,56 @@ def _curtain(index: int) -> CurtainWork:
         hardest_n=20.0,
         turns=9.4,
         handle_turns=9.4,
+        minutes=0.34,
         twist_rad=0.21,
+        twist_trailing_m=0.001,
+        play_trailing_m=0.002,
+        uneven_trailing_m=0.005,
         trailing_m=0.008,
+        joint_angles_rad=(0.6, 0.1, 0.3),
+        joint_swing=1.21,
+        guide_m=0.0,
         energy_j=140.0,
+        runaway_m_s=2.5,
+        runaway_handle_m_s=30.0,
         hand_length_m=36.0,
         trailing_length_m=30.0,
+        longest_m=30.0,
+        bound_by="trailing",
         bar_sticks=2,
         bar_joints=1,
         opening_m2=15.0,
+        gutter_gap_m=None,
+        pocket_gap_m=0.0381,
         rope_m=31.7,
         rope_legs=10,
         eyes=11,
+        rope_tension_n=900.0,
+        eye_load_n=400.0,
+        lift_lines=0,
+        lift_line_m=0.0,
+        pulleys=0,
+        hung=hung,
         workings=(
             Working("hardest_n", "The greatest of the three forces.", (), PRACTICE),
             Working("trailing_m", "Twist times half the thickness of the roll."),
         ),
+    )
+
+
+def _airing() -> Airing:
+    return Airing(
+        openings_m2=(30.0, 0.0),
+        opening_m2=30.0,
+        floor_share=0.16,
+        side_shares=(0.16, 0.0),
+        wind_m3_s=2.0,
+        warmth_m3_s=1.5,
+        flow_m3_s=2.5,
+        changes_per_h=16.7,
+        per_floor_m3_s_m2=0.0133,
+        course=((0.0, 0.0, 0.0), (0.5, 0.08, 1.2), (1.0, 0.16, 2.5)),
+        workings=(Working("flow_m3_s", "Root of the sum of squares."),),
     )
 
 
@@ -460,16 +515,18 @@ def invented_tunnel_plan(farm: Farm, tunnel: Tunnel, order: Order) -> TunnelPlan
         marks=("side/0/panel/0",),
         working=Working("quantity", "Length of the bar by what a stick yields."),
     )
+    covers = (_cover(False), _cover(True))
     both = tuple(
         Variant(
-            cover=_cover(other),
-            curtains=(_curtain(0), _curtain(1)),
+            cover=cover,
+            curtains=tuple(_curtain(_hung(farm, tunnel, span)) for span in cover.curtains),
             inflation=_inflation(),
+            airing=_airing(),
             needs=(need,),
             order=order,
             cost=invented_cost(farm, order, with_freight=False),
         )
-        for other in (False, True)
+        for cover in covers
     )
     return TunnelPlan(
         name=tunnel.name,

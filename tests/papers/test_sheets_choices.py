@@ -1,8 +1,10 @@
 """The choices behind a plan in words."""
 
+import samples
 from hoopwright.farm import Farm
 from hoopwright.papers.sheet import Row
 from hoopwright.papers.sheets_choices import choice_rows
+from papers.every_kind import drop_side, farm_of, tunnel_of, woven_side
 from papers.invented_plan import invented_farm, invented_tunnel
 
 
@@ -27,7 +29,10 @@ def test_layers_films_and_sides_are_named() -> None:
     words = told(invented_farm("metric"))
     assert words["Roof"].startswith("two layers: clear film, four seasons outside")
     assert "split at 12.802 m (the curtains lap)" in words["West side"]
-    assert "curtain 2 turned at the back" in words["West side"]
+    assert words["West side, curtain 2"].startswith(
+        "cranked at the back; hand crank with extension"
+    )
+    assert "roll lies outside the film" in words["West side, curtain 2"]
     assert words["East side"].startswith("fixed film")
     assert words["Back end"] == "not covered with film"
     assert words["Sealed and inflated sides"] == "West side"
@@ -48,3 +53,26 @@ def test_tax_and_freight_are_said() -> None:
     words = told(invented_farm("imperial"))
     assert words["Sales tax"] == "6.25%, rounded once for the whole order"
     assert words["Freight"] == "$85.00, taxed"
+
+
+def test_what_a_kind_does_not_use_is_not_told() -> None:
+    rolling = told(farm_of(tunnel_of(woven_side(), drop_side())))
+    assert "woven, rolls up" in rolling["West side"]
+    assert "curtains of inner film" in rolling["West side"]
+    assert "bunch" not in rolling["West side"]
+    assert "drops down" in rolling["East side"]
+    assert "bunch at the bottom 0.300 m" in rolling["East side"]
+    assert "slack" not in rolling["East side"]
+    assert "roll lies" not in rolling["East side, curtain 1"]
+
+
+def test_single_curtains_are_not_called_inflated() -> None:
+    double = samples.double_tunnel()
+    mixed = double.but(sides=(double.sides[0], drop_side()))
+    assert told(farm_of(mixed))["Sealed and inflated sides"] == "West side"
+
+
+def test_weather_stands_with_the_choices() -> None:
+    words = told(invented_farm("metric"))
+    assert words["Wind while airing"] == "1.0 m/s"
+    assert words["Ground around"] == "C, open land"

@@ -32,6 +32,12 @@ def test_working_shows_rule_inputs_and_source(farm: Farm) -> None:
         ("waste_share", "waste share", "share"),
         ("handle_turns", "handle turns", "turns"),
         ("twist_rad", "twist", "rad"),
+        ("twist_trailing_m", "twist trailing", "m_thin"),
+        ("pocket_gap_m", "pocket gap", "m_thin"),
+        ("changes_per_h", "changes", "1/h"),
+        ("per_floor_m3_s_m2", "per floor", "m3/s/m2"),
+        ("side_shares", "side shares", "share"),
+        ("minutes", "minutes", "min"),
     ],
 )
 def test_name_of_a_figure_tells_its_unit(figure: str, name: str, unit: str) -> None:

@@ -1,7 +1,9 @@
 """The whole plan as JSON for other programs: SI units in the key names, money as text.
 
 The shape is the plan's own: every result class is an object with its fields, every working is
-kept under `workings`. `format` grows when a key changes its meaning or goes away.
+kept under `workings`. A field that is no part of a result (one that does not count when two are
+compared) stays out. The format grows when a key changes its meaning or goes away: since format 2
+the trailing of a curtain has play and uneven winding in it.
 """
 
 import json
@@ -15,7 +17,7 @@ from hoopwright.quantity.finding import Finding
 from hoopwright.quantity.working import Phrase, words
 from hoopwright.survey.bow_curve import BowCurve
 
-PLAN_FORMAT = 1
+PLAN_FORMAT = 2
 
 
 def plan_to_json(farm: Farm, plan: Plan) -> str:
@@ -43,7 +45,7 @@ def _plain(value: Any) -> Any:
         kept["mended"] = value.mended is not None
         return kept
     if is_dataclass(value) and not isinstance(value, type):
-        return {f.name: _plain(getattr(value, f.name)) for f in fields(value)}
+        return {f.name: _plain(getattr(value, f.name)) for f in fields(value) if f.compare}
     if isinstance(value, tuple | list):
         return [_plain(v) for v in value]
     return value

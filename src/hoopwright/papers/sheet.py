@@ -114,6 +114,31 @@ class Alert:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Chart:
+    """A line through the rows of a table, one column over another.
+
+    Attributes:
+        at: Row and column, from 1, of the cell where its upper left corner lies.
+        size_cm: Width and height, cm.
+        first: First row of the table.
+        last: Last row of the table.
+        across: Column whose numbers run across.
+        up: Column whose numbers run up.
+        across_title: What runs across, with its unit.
+        up_title: What runs up, with its unit.
+    """
+
+    at: tuple[int, int]
+    size_cm: tuple[int, int]
+    first: int
+    last: int
+    across: int
+    up: int
+    across_title: str
+    up_title: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Sheet:
     """One sheet.
 
@@ -127,6 +152,8 @@ class Sheet:
         filtered: First and last row of a list that can be sorted and filtered.
         limits: What may be typed.
         alerts: Fills that depend on formulas.
+        charts: Charts beside its tables.
+        breaks: Rows after which a new page starts.
         protected: Whether the sheet is locked, without a password.
     """
 
@@ -138,6 +165,8 @@ class Sheet:
     filtered: tuple[int, int] | None = None
     limits: tuple[Limit, ...] = ()
     alerts: tuple[Alert, ...] = ()
+    charts: tuple[Chart, ...] = ()
+    breaks: tuple[int, ...] = ()
     protected: bool = False
 
 

@@ -4,13 +4,23 @@ from collections.abc import Iterable
 
 from msgspec import Struct
 
+from hoopwright.cover.side_film import curtain_films
 from hoopwright.farm.catalogue import Catalogue
 from hoopwright.farm.entered import describe
 from hoopwright.farm.farm import Farm, Tunnel
 from hoopwright.farm.frame import EvenBows, Profile
-from hoopwright.farm.side import Side
+from hoopwright.farm.side import ROLLING, Panel, Side
 from hoopwright.farm.skin import Covering, End, Layers
 from hoopwright.papers.sheet import SECTION, TEXT, Row, wide_row
+from hoopwright.papers.side_words import (
+    BOTTOMS,
+    EXPOSURES,
+    KINDS,
+    ROPES,
+    TOPS,
+    WIND_SIDES,
+    WINDINGS,
+)
 from hoopwright.quantity.money import format_money
 from hoopwright.quantity.units import Units, show
 
@@ -18,6 +28,9 @@ COVERINGS: dict[Covering, str] = {
     "one_sheet": "one sheet",
     "roof_and_sides": "roof and sides apart",
 }
+
+UNUSED_ROLLING = ("bunch_m",)
+UNUSED_DROPPING = ("shut_height_m", "slack_m", "stop_m")
 
 Words = tuple[tuple[str, str], ...]
 
@@ -52,13 +65,8 @@ def _tunnel_words(tunnel: Tunnel, farm: Farm) -> Words:
     lines.append(("Pockets and strips", _film(skin.pockets, farm)))
     if skin.cross_seams_m:
         lines.append(("Cross seams at", ", ".join(show(x, "m", units) for x in skin.cross_seams_m)))
-    for number, side in enumerate(tunnel.sides):
-        boards = tunnel.frame.boards[number]
-        heights = (
-            f"hip board ({boards.hip_board}) at {show(boards.hip_height_m, 'm', units)}, "
-            f"baseboard ({boards.baseboard}) at {show(boards.baseboard_height_m, 'm', units)}"
-        )
-        lines.append((side.name, f"{_side_words(side, farm.catalogue, units)}; {heights}"))
+    for number in (0, 1):
+        lines += _side_lines(tunnel, number, farm)
     lines += [(end.name, _end_words(end, farm)) for end in tunnel.ends]
     if air.blower is not None:
         lines.append(("Blower", farm.catalogue.part(air.blower).name))
@@ -87,22 +95,64 @@ def _film(layers: Layers, farm: Farm) -> str:
     return f"two layers: {outer} outside, {farm.catalogue.film(layers.inner).name} inside"
 
 
-def _side_words(side: Side, catalogue: Catalogue, units: Units) -> str:
+def _side_lines(tunnel: Tunnel, number: int, farm: Farm) -> list[tuple[str, str]]:
+    """Return one side in words: its kind and sizes, and each of its curtains."""
+    side, units = tunnel.sides[number], farm.units
+    lines = [
+        (side.name, f"{_side_words(tunnel, number, farm)}; {_board_words(tunnel, number, units)}")
+    ]
     if side.kind == "fixed":
-        return "fixed film"
+        return lines
+    return lines + [
+        (f"{side.name}, curtain {index}", _panel_words(panel, side, farm.catalogue))
+        for index, panel in enumerate(side.panels, start=1)
+    ]
+
+
+def _side_words(tunnel: Tunnel, number: int, farm: Farm) -> str:
+    side = tunnel.sides[number]
+    if side.kind == "fixed":
+        return KINDS[side.kind]
     splits = [
-        f"split at {show(split.at_m, 'm', units)} "
+        f"split at {show(split.at_m, 'm', farm.units)} "
         f"({'the curtains lap' if split.join == 'lap' else 'film strip behind'})"
         for split in side.splits
     ]
-    cranks = [
-        f"curtain {number} turned at the {panel.crank_end} by {catalogue.drive(panel.drive).name}"
-        for number, panel in enumerate(side.panels, start=1)
-    ]
     front, back = side.pocket_bays
-    pockets = f"pockets of {front} and {back} bays"
-    sizes = [f"{label.lower()} {text}" for label, text in _entered(side, units)]
-    return "; ".join(("rolls up", *splits, *cranks, pockets, *sizes))
+    films = [farm.catalogue.film(key).name for key in _curtain_layers(tunnel, side)]
+    words = [KINDS[side.kind], *splits, f"pockets of {front} and {back} bays"]
+    if side.kind == "roll_up":
+        words.append(TOPS[side.top])
+    words.append(f"curtains of {' and '.join(films)}")
+    unused = UNUSED_DROPPING if side.kind == "drop_down" else UNUSED_ROLLING
+    words += [f"{label.lower()} {text}" for label, text in _entered(side, farm.units, unused)]
+    if side.rope_step_m is None and any(panel.rope != "none" for panel in side.panels):
+        words.append("a leg or strap at each bow")
+    return "; ".join(words)
+
+
+def _panel_words(panel: Panel, side: Side, catalogue: Catalogue) -> str:
+    words = [
+        f"cranked at the {panel.crank_end}",
+        catalogue.drive(panel.drive).name,
+        catalogue.bar(panel.bar).name,
+    ]
+    if side.kind in ROLLING:
+        words.append(f"roll lies {WINDINGS[panel.winding]}")
+        words.append(f"bottom edge: {BOTTOMS[panel.bottom]}")
+    return "; ".join((*words, f"against the wind: {ROPES[panel.rope]}"))
+
+
+def _board_words(tunnel: Tunnel, number: int, units: Units) -> str:
+    boards = tunnel.frame.boards[number]
+    words = [
+        f"hip board ({boards.hip_board}) at {show(boards.hip_height_m, 'm', units)}, "
+        f"stands off {show(boards.stand_off_m, 'm_thin', units)}",
+        f"baseboard ({boards.baseboard}) at {show(boards.baseboard_height_m, 'm', units)}",
+    ]
+    if boards.gutter_drop_m is not None:
+        words.append(f"gutter {show(boards.gutter_drop_m, 'm', units)} below the hip")
+    return ", ".join(words)
 
 
 def _end_words(end: End, farm: Farm) -> str:
@@ -117,16 +167,32 @@ def _end_words(end: End, farm: Farm) -> str:
 
 
 def _inflated(tunnel: Tunnel) -> str:
-    pairs = zip(tunnel.sides, tunnel.air.inflated_sides, strict=True)
-    return ", ".join(side.name for side, inflated in pairs if inflated) or "none"
+    """Return the sides whose curtains have two layers and air between them."""
+    names = [
+        side.name
+        for side, inflated in zip(tunnel.sides, tunnel.air.inflated_sides, strict=True)
+        if inflated and side.kind != "fixed" and len(_curtain_layers(tunnel, side)) == 2
+    ]
+    return ", ".join(names) or "none"
 
 
-def _entered(part: Struct, units: Units) -> list[tuple[str, str]]:
-    """Return label and value of every number of an entered thing, as the forms show them."""
+def _curtain_layers(tunnel: Tunnel, side: Side) -> tuple[str, ...]:
+    films = curtain_films(side, tunnel.skin, tunnel.skin.covering)
+    return tuple(film for _name, film in films)
+
+
+def _entered(part: Struct, units: Units, unused: tuple[str, ...] = ()) -> list[tuple[str, str]]:
+    """Return label and value of every number of an entered thing, as the forms show them.
+
+    Args:
+        part: The entered thing.
+        units: The farm's units.
+        unused: Fields that mean nothing where it stands.
+    """
     lines = []
     for field in describe(type(part)):
         value = getattr(part, field.name)
-        if isinstance(value, int | float) and field.low is not None:
+        if isinstance(value, int | float) and field.low is not None and field.name not in unused:
             label = field.label[:1].upper() + field.label[1:]
             lines.append((label, show(value, field.unit or "count", units)))
     return lines
@@ -141,6 +207,9 @@ def _farm_words(farm: Farm) -> Iterable[tuple[str, str]]:
         ("Wage at the bench", f"{format_money(farm.bench.wage_per_hour, money.currency)} an hour"),
         *_entered(farm.bench, units),
         *_entered(farm.limits, units),
+        *_entered(farm.weather, units),
+        ("Wind meets the side", WIND_SIDES[farm.weather.wind_from]),
+        ("Ground around", EXPOSURES[farm.weather.exposure]),
         ("Sizes and prices", farm.catalogue.note),
         ("Remarks", farm.note),
     ]

@@ -11,7 +11,7 @@ from hoopwright.inflation.inflation import Seal
 from hoopwright.papers.cautions import CAUTIONS
 from hoopwright.papers.sheet import Column, Entry, Look, Row, Sheet, Value, list_sheet
 from hoopwright.papers.sheet_numbers import decimal_of
-from hoopwright.papers.sheets_sides import place_name
+from hoopwright.papers.side_words import place_name
 from hoopwright.plan import Plan
 from hoopwright.quantity.money import format_money
 from hoopwright.quantity.units import Units, show, to_display, unit_label
@@ -23,6 +23,7 @@ SUFFIXES = (
     ("_kg_m", "kg/m"),
     ("_m_min", "m/min"),
     ("_m_s", "m/s"),
+    ("_m3_s_m2", "m3/s/m2"),
     ("_m3_s", "m3/s"),
     ("_m3", "m3"),
     ("_m2", "m2"),
@@ -35,10 +36,11 @@ SUFFIXES = (
     ("_w", "W"),
     ("_rad", "rad"),
     ("_min", "min"),
+    ("_per_h", "1/h"),
     ("_h", "h"),
     ("_years", "year"),
 )
-THIN = ("diameter", "diameters", "thickness", "trailing")
+THIN = ("diameter", "diameters", "thickness", "trailing", "gap")
 SEVERITY = {"fault": "Fault: mend before ordering", "caution": "Caution", "note": "Note"}
 
 COUNTED = ("needed", "spares", "holds", "left_over")
@@ -183,8 +185,10 @@ def _split_unit(figure: str) -> tuple[str, str]:
             name = figure.removesuffix(ending)
             thin = unit == "m" and name.split("_")[-1] in THIN
             return name, "m_thin" if thin else unit
-    if figure.endswith("share"):
+    if figure.endswith(("share", "shares")):
         return figure, "share"
+    if figure.endswith("minutes"):
+        return figure, "min"
     return figure, "turns" if figure.endswith("turns") else "ratio"
 
 
@@ -220,7 +224,8 @@ def _tunnel_explanations(farm: Farm, tunnel: Tunnel, planned: TunnelPlan) -> Ite
     )
     for part in marked:
         yield from _of(f"{name}, {place_name(tunnel, part.mark)}", part)
-    yield from _of(f"{name}, air", chosen.inflation)
+    yield from _of(f"{name}, air between layers", chosen.inflation)
+    yield from _of(f"{name}, airing", chosen.airing)
     for cell in chosen.inflation.cells:
         yield from _of(f"{name}, {cell.name}", cell)
     parts = {part.key: part for part in farm.catalogue.parts}

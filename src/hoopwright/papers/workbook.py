@@ -17,6 +17,7 @@ from xml.sax.saxutils import escape
 from hoopwright.farm.farm import Farm
 from hoopwright.papers.sheet import (
     Alert,
+    Chart,
     Entry,
     Formula,
     Kind,
@@ -28,8 +29,9 @@ from hoopwright.papers.sheet import (
     column_letters,
 )
 from hoopwright.papers.sheet_text import header_text, line_count, safe_text
+from hoopwright.papers.sheets_air import air_sheet, airing_sheet
+from hoopwright.papers.sheets_curtains import cranks_sheet, curtains_sheet, travel_sheet
 from hoopwright.papers.sheets_film import film_sheet, rolls_sheet
-from hoopwright.papers.sheets_sides import air_sheet, curtains_sheet
 from hoopwright.papers.sheets_summary import summary_sheet
 from hoopwright.papers.sheets_takeoff import takeoff_sheet
 from hoopwright.papers.sheets_words import cautions_sheet, checks_sheet, working_sheet
@@ -105,7 +107,10 @@ def workbook_bytes(farm: Farm, plan: Plan, program_version: str, plan_date: date
         film_sheet(farm, plan),
         rolls_sheet(farm, plan),
         curtains_sheet(farm, plan),
+        cranks_sheet(farm, plan),
+        travel_sheet(farm, plan),
         air_sheet(farm, plan),
+        airing_sheet(farm, plan),
         checks_sheet(farm, plan),
         cautions_sheet(),
         working_sheet(farm, plan),
@@ -119,6 +124,7 @@ def workbook_bytes(farm: Farm, plan: Plan, program_version: str, plan_date: date
         _set_up_page(page, sheet, farm, footer)
         _add_limits(page, sheet.limits)
         _add_alerts(page, sheet.alerts)
+        _add_charts(page, sheet.charts)
     return _with_results(_saved(book), sheets, plan_date)
 
 
@@ -245,6 +251,7 @@ def _row_height(row: Row, widths: tuple[float, ...]) -> float:
 
 def _set_up_page(page: "Worksheet", sheet: Sheet, farm: Farm, footer: str) -> None:
     from openpyxl.worksheet.header_footer import HeaderFooterItem, _HeaderFooterPart
+    from openpyxl.worksheet.pagebreak import Break
     from openpyxl.worksheet.properties import PageSetupProperties
 
     for number, width in enumerate(sheet.widths, start=1):
@@ -272,6 +279,8 @@ def _set_up_page(page: "Worksheet", sheet: Sheet, farm: Farm, footer: str) -> No
     page.oddFooter = HeaderFooterItem(
         left=_HeaderFooterPart(header_text(footer)), right=_HeaderFooterPart("Page &P of &N")
     )
+    for row in sheet.breaks:
+        page.row_breaks.append(Break(id=row))
     page.protection.sheet = sheet.protected
 
 
@@ -312,6 +321,29 @@ def _add_alerts(page: "Worksheet", alerts: tuple[Alert, ...]) -> None:
         look = DifferentialStyle(fill=PatternFill(bgColor=_STYLES[alert.kind].fill))
         rule = Rule(type="expression", dxf=look, formula=[alert.formula])
         page.conditional_formatting.add(alert.cells.replace("$", ""), rule)
+
+
+def _add_charts(page: "Worksheet", charts: tuple[Chart, ...]) -> None:
+    """Draw each chart as a line with a mark at every row; it has one series and so no legend."""
+    from openpyxl.chart import Reference, ScatterChart, Series
+
+    for chart in charts:
+        drawn = ScatterChart()
+        drawn.scatterStyle, drawn.style, drawn.legend = "lineMarker", 2, None
+        for axis, title in ((drawn.x_axis, chart.across_title), (drawn.y_axis, chart.up_title)):
+            axis.title, axis.delete, axis.number_format = title, False, "General"
+        drawn.y_axis.scaling.min = 0
+        across, up = (
+            Reference(page, min_col=column, min_row=chart.first, max_row=chart.last)
+            for column in (chart.across, chart.up)
+        )
+        series = Series(up, across)
+        series.marker.symbol, series.smooth = "circle", False
+        series.graphicalProperties.line.solidFill = INK[2:]
+        drawn.series.append(series)
+        drawn.width, drawn.height = chart.size_cm
+        row, column = chart.at
+        page.add_chart(drawn, f"{column_letters(column)}{row}")
 
 
 def _with_results(saved: bytes, sheets: tuple[Sheet, ...], plan_date: date) -> bytes:
