@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from hoopwright.checks.case import Case
 from hoopwright.farm import EvenBows, RoundBow
 from hoopwright.farm.change import fit_to_frame, move_hip, whole_bays, with_tunnel_value
+from hoopwright.farm.side import MOVING, ROLLING
 from hoopwright.quantity.finding import Finding
 from hoopwright.quantity.working import ENTERED, PRACTICE, phrase
 
@@ -88,7 +89,7 @@ def hip_above_shoulder(case: Case) -> Iterator[Finding]:
         zip(case.tunnel.sides, case.tunnel.frame.boards, strict=True)
     ):
         over_m = boards.hip_height_m - leg_m
-        if side.kind != "roll_up" or over_m <= 0.01:
+        if side.kind not in MOVING or over_m <= 0.01:
             continue
         can = leg_m > max(boards.baseboard_height_m, side.shut_height_m) + LEAST_SIDE_M
         yield case.finding(
@@ -103,7 +104,7 @@ def hip_above_shoulder(case: Case) -> Iterator[Finding]:
                 leg=(leg_m, "m"),
             ),
             phrase(
-                "Above the leg the bow leans in: the roll rubs on it, and rain runs into the open "
+                "Above the leg the bow leans in: the bar rubs on it, and rain runs into the open "
                 "side."
             ),
             phrase("Lower the hip board to the top of the leg.")
@@ -170,7 +171,7 @@ def bar_above_baseboard(case: Case) -> Iterator[Finding]:
         zip(case.tunnel.sides, case.tunnel.frame.boards, strict=True)
     ):
         gap_m = side.shut_height_m - boards.baseboard_height_m
-        if side.kind != "roll_up" or gap_m <= 0.001:
+        if side.kind not in ROLLING or gap_m <= 0.001:
             continue
         fitted = side.but(shut_height_m=max(0.0, boards.baseboard_height_m - 0.05))
         yield case.finding(

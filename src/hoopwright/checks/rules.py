@@ -2,7 +2,15 @@
 
 from collections.abc import Callable, Iterable, Iterator
 
-from hoopwright.checks import frame_rules, side_rules, skin_rules
+from hoopwright.checks import (
+    curtain_rules,
+    drive_rules,
+    frame_rules,
+    limit_rules,
+    roll_rules,
+    side_rules,
+    skin_rules,
+)
 from hoopwright.checks.case import Case
 from hoopwright.order.order import Order
 from hoopwright.quantity.finding import Finding
@@ -24,9 +32,23 @@ RULES: tuple[Rule, ...] = (
     side_rules.curtain_tiny,
     side_rules.pocket_short,
     side_rules.pocket_missing,
-    side_rules.crank_hard,
-    side_rules.bar_trails,
+    limit_rules.bars_too_long,
+    drive_rules.hand_crank_in_the_middle,
+    drive_rules.joint_bent,
+    drive_rules.drive_runs_back,
+    drive_rules.gears_doubtful,
+    roll_rules.bar_slit,
+    roll_rules.wall_heavier,
+    roll_rules.roll_meets_gutter,
+    roll_rules.roll_rubs,
+    roll_rules.rain_in_roll,
     side_rules.slack_short,
+    curtain_rules.curtain_loose,
+    curtain_rules.woven_without_film,
+    curtain_rules.channel_shared,
+    curtain_rules.own_sheet,
+    curtain_rules.air_in_one_layer,
+    curtain_rules.opening_share,
     skin_rules.blower_missing,
     skin_rules.cell_not_fed,
     skin_rules.layers_flat,

@@ -1,18 +1,13 @@
-"""Rules about curtains: splits, pockets, crank force, trailing, slack."""
+"""Rules about where curtains hang: splits, pockets, slack."""
 
 from collections.abc import Iterator
 
 from hoopwright.checks.case import Case
 from hoopwright.farm import Tunnel, bow_positions
-from hoopwright.farm.change import (
-    add_split,
-    is_close,
-    move_split,
-    nearest_bow,
-    with_tunnel_value,
-)
+from hoopwright.farm.change import is_close, move_split, nearest_bow, with_tunnel_value
+from hoopwright.farm.side import MOVING, ROLLING
 from hoopwright.quantity.finding import Finding
-from hoopwright.quantity.working import ENTERED, PRACTICE, phrase
+from hoopwright.quantity.working import PRACTICE, phrase
 
 LEAST_SLACK_M = 0.02
 FAIR_SLACK_M = 0.05
@@ -21,7 +16,7 @@ FAIR_SLACK_M = 0.05
 def split_off_bow(case: Case) -> Iterator[Finding]:
     """A split between two bows: nothing holds the curtain ends."""
     for n, side in enumerate(case.tunnel.sides):
-        if side.kind != "roll_up":
+        if side.kind not in MOVING:
             continue
         for i, split in enumerate(side.splits):
             bow_m = nearest_bow(case.tunnel, split.at_m)
@@ -52,7 +47,7 @@ def strip_without_bay(case: Case) -> Iterator[Finding]:
     """A fixed strip behind a split that has no whole bay left before the pocket."""
     bows = bow_positions(case.tunnel.frame.bows)
     for n, side in enumerate(case.tunnel.sides):
-        if side.kind != "roll_up":
+        if side.kind not in MOVING:
             continue
         high_m = bows[len(bows) - 1 - side.pocket_bays[1]]
         for i, split in enumerate(side.splits):
@@ -82,7 +77,7 @@ def pocket_short(case: Case) -> Iterator[Finding]:
     bows = bow_positions(case.tunnel.frame.bows)
     lap_m = case.tunnel.skin.allowances.curtain_lap_m
     for n, side in enumerate(case.tunnel.sides):
-        if side.kind != "roll_up":
+        if side.kind not in MOVING:
             continue
         front, back = side.pocket_bays
         lengths = (bows[front], bows[-1] - bows[len(bows) - 1 - back])
@@ -116,9 +111,9 @@ def _more_pocket(tunnel: Tunnel, side: int, end: int) -> Tunnel | None:
 
 
 def pocket_missing(case: Case) -> Iterator[Finding]:
-    """A roll-up side whose curtain has nothing to lap at an end."""
+    """A side whose curtain has nothing to lap at an end."""
     for n, side in enumerate(case.tunnel.sides):
-        if side.kind != "roll_up":
+        if side.kind not in MOVING:
             continue
         for end, name in enumerate(("front", "back")):
             if side.pocket_bays[end] > 0:
@@ -137,77 +132,10 @@ def pocket_missing(case: Case) -> Iterator[Finding]:
             )
 
 
-def crank_hard(case: Case) -> Iterator[Finding]:
-    """A panel that needs more force at the handle than the limit."""
-    for work in case.chosen.curtains:
-        if work.hardest_n <= case.limits.hand_force_n:
-            continue
-        side = case.tunnel.sides[work.side]
-        yield case.finding(
-            "crank.force_high",
-            "caution",
-            work.mark,
-            phrase(
-                "{side}, curtain {number}: the handle takes {force}, over your limit of {limit}.",
-                side=side.name,
-                number=work.index + 1,
-                force=(work.hardest_n, "N"),
-                limit=(case.limits.hand_force_n, "N"),
-            ),
-            phrase(
-                "A hard crank slips from the hand, and a raised bar runs down by itself. "
-                "This bar and crank manage {length}.",
-                length=(work.hand_length_m, "m"),
-            ),
-            phrase("Split the curtain on a bow and crank it from both ends, or take a longer arm."),
-            _split_panel(case, work.side, work.index),
-            ENTERED,
-        )
-
-
-def bar_trails(case: Case) -> Iterator[Finding]:
-    """A bar that twists so far that its free end hangs behind."""
-    for work in case.chosen.curtains:
-        if work.trailing_m <= case.limits.trailing_m:
-            continue
-        side = case.tunnel.sides[work.side]
-        yield case.finding(
-            "bar.trailing",
-            "caution",
-            work.mark,
-            phrase(
-                "{side}, curtain {number}: the free end hangs {trailing} behind the crank end, "
-                "over your limit of {limit}.",
-                side=side.name,
-                number=work.index + 1,
-                trailing=(work.trailing_m, "m"),
-                limit=(case.limits.trailing_m, "m"),
-            ),
-            phrase(
-                "The roll runs askew and the film creases. A heavier wall does not help; a larger "
-                "diameter or a shorter bar does."
-            ),
-            phrase("Split the curtain on a bow and crank it from both ends."),
-            _split_panel(case, work.side, work.index),
-            ENTERED,
-        )
-
-
-def _split_panel(case: Case, side: int, index: int) -> Tunnel | None:
-    span = next((c for c in case.chosen.cover.curtains if (c.side, c.index) == (side, index)), None)
-    if span is None:
-        return None
-    middle_m = nearest_bow(case.tunnel, (span.open_from_m + span.open_to_m) / 2)
-    try:
-        return add_split(case.tunnel, side, middle_m)
-    except ValueError:
-        return None
-
-
 def slack_short(case: Case) -> Iterator[Finding]:
     """A curtain fixed tight lifts its bar off the baseboard."""
     for n, side in enumerate(case.tunnel.sides):
-        if side.kind != "roll_up" or side.slack_m >= LEAST_SLACK_M:
+        if side.kind not in ROLLING or side.slack_m >= LEAST_SLACK_M:
             continue
         yield case.finding(
             "slack.short",

@@ -174,12 +174,9 @@ def blower_missing(case: Case) -> Iterator[Finding]:
 
 def layers_flat(case: Case) -> Iterator[Finding]:
     """Two layers in curtains that are not sealed and inflated."""
-    skin = case.tunnel.skin
-    apart = skin.covering == "roof_and_sides"
-    if (skin.sides if apart else skin.roof).count != 2:
-        return
+    doubled = {span.side for span in case.chosen.cover.curtains if span.layers == 2}
     for n, side in enumerate(case.tunnel.sides):
-        if side.kind != "roll_up" or case.tunnel.air.inflated_sides[n]:
+        if n not in doubled or case.tunnel.air.inflated_sides[n]:
             continue
         flags = case.tunnel.air.inflated_sides
         flags = (True, flags[1]) if n == 0 else (flags[0], True)

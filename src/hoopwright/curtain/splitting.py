@@ -8,6 +8,7 @@ way to a bow is built on the best way to a bow before it.
 
 import itertools
 import math
+from bisect import bisect_right
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
@@ -61,6 +62,10 @@ class Opening:
         return to_m - (from_m if self.slit else open_m) + 2 * self.lap_m
 
 
+Bars = tuple[tuple[tuple[int, float], ...], ...]
+"""For each place the places at which a curtain from it may end, with the length of its bar, m."""
+
+
 def even_splits(opening: Opening, longest_m: float) -> tuple[float, ...] | None:
     """Return the splits that make the fewest curtains, as even as can be, m.
 
@@ -71,11 +76,12 @@ def even_splits(opening: Opening, longest_m: float) -> tuple[float, ...] | None:
     Returns:
         Positions from front to back; None when even the shortest curtains are too long.
     """
-    count = fewest_curtains(opening, longest_m)
-    if count is None:
+    bars = _bars(opening, longest_m)
+    needed = _needed(bars)
+    if needed[0] == math.inf:
         return None
-    reach_m = _cheapest(opening, count, longest_m, max)[0]
-    marks = _cheapest(opening, count, reach_m, lambda so_far, bar_m: so_far + bar_m**2)[1]
+    reach_m = _cheapest(bars, needed, longest_m, max)[0]
+    marks = _cheapest(bars, needed, reach_m, lambda so_far, bar_m: so_far + bar_m**2)[1]
     return tuple(opening.places_m[mark] for mark in marks)
 
 
@@ -86,56 +92,53 @@ def fewest_curtains(opening: Opening, longest_m: float) -> int | None:
         opening: The opening and its bows.
         longest_m: Longest bar allowed, m.
     """
-    count = len(opening.places_m)
-    needed: list[float] = [0.0, *([math.inf] * (count - 1))]
-    for first in range(count - 1):
-        if needed[first] == math.inf:
-            continue
-        for last in range(first + 1, count):
-            if opening.places_m[last] - opening.places_m[first] > _room(opening, longest_m, first):
-                break
-            if opening.bar_m(first, last) <= longest_m + ROUNDING_M:
-                needed[last] = min(needed[last], needed[first] + 1)
-    return None if needed[-1] == math.inf else int(needed[-1])
+    needed = _needed(_bars(opening, longest_m))[0]
+    return None if needed == math.inf else int(needed)
 
 
-def _room(opening: Opening, longest_m: float, first: int) -> float:
-    """Return from place to place the most that a bar can span, m; a strip may come on top."""
-    strip_m = opening.places_m[first + 1] - opening.places_m[first] if opening.has_strips else 0.0
-    return longest_m + strip_m + ROUNDING_M
+def _bars(opening: Opening, longest_m: float) -> Bars:
+    """Return the curtains from each place whose bars are no longer than allowed."""
+    places_m, found = opening.places_m, []
+    for first, from_m in enumerate(places_m[:-1]):
+        strip_m = places_m[first + 1] - from_m if opening.has_strips else 0.0
+        end = bisect_right(places_m, from_m + strip_m + longest_m + ROUNDING_M)
+        lengths = ((last, opening.bar_m(first, last)) for last in range(first + 1, end))
+        found.append(tuple(pair for pair in lengths if pair[1] <= longest_m + ROUNDING_M))
+    return tuple(found)
+
+
+def _needed(bars: Bars) -> list[float]:
+    """Return for each place the fewest curtains from it to the back; infinite where none can."""
+    needed = [0.0]
+    for first in reversed(range(len(bars))):
+        ahead = (needed[len(bars) - last] for last, _ in bars[first])
+        needed.append(1 + min(ahead, default=math.inf))
+    return needed[::-1]
 
 
 def _cheapest(
-    opening: Opening, count: int, longest_m: float, join: Callable[[float, float], float]
+    bars: Bars, needed: list[float], longest_m: float, join: Callable[[float, float], float]
 ) -> tuple[float, tuple[int, ...]]:
-    """Return the least cost of so many curtains and the places of their splits.
+    """Return the least cost of the fewest curtains and the places of their splits.
 
     Args:
-        opening: The opening and its bows.
-        count: Curtains.
+        bars: The curtains from each place.
+        needed: The fewest curtains from each place.
         longest_m: Longest bar allowed, m.
         join: Cost so far and one more bar, m, to the cost of both; it grows with the bar.
     """
-    size = len(opening.places_m)
-    best: list[tuple[float, tuple[int, ...]]] = [(math.inf, ())] * size
-    best[0] = (0.0, ())
-    for _ in range(count):
-        ahead: list[tuple[float, tuple[int, ...]]] = [(math.inf, ())] * size
-        for first, (cost, marks) in enumerate(best):
-            if cost == math.inf:
-                continue
-            for last in range(first + 1, size):
-                span_m = opening.places_m[last] - opening.places_m[first]
-                if span_m > _room(opening, longest_m, first):
-                    break
-                bar_m = opening.bar_m(first, last)
-                if bar_m > longest_m + ROUNDING_M:
+    best: dict[int, tuple[float, tuple[int, ...]]] = {0: (0.0, ())}
+    for left in reversed(range(int(needed[0]))):
+        ahead: dict[int, tuple[float, tuple[int, ...]]] = {}
+        for first, (cost, marks) in best.items():
+            for last, bar_m in bars[first]:
+                if needed[last] > left or bar_m > longest_m + ROUNDING_M:
                     continue
                 joined = join(cost, bar_m)
-                if joined < ahead[last][0] - ROUNDING_M:
+                if last not in ahead or joined < ahead[last][0] - ROUNDING_M:
                     ahead[last] = (joined, (*marks, last))
         best = ahead
-    cost, marks = best[-1]
+    cost, marks = best[len(bars)]
     return cost, marks[:-1]
 
 
