@@ -16,6 +16,9 @@ from hoopwright.curtain.splitting import (
     with_splits,
 )
 from hoopwright.farm import ListedBows, Split
+from hoopwright.farm.side import Join, SideKind
+from hoopwright.farm.skin import Covering
+from laying import laid
 from samples import side, tunnel
 
 LEAST_OPEN_M = 0.5
@@ -73,6 +76,7 @@ def test_proposed_splits_are_the_best_of_all(opening: Opening, longest_m: float)
     count = fewest_curtains(opening, longest_m)
     if not ways:
         assert (splits, count) == (None, None)
+        assert list(every_split(opening, longest_m)) == []
         return
     assert splits is not None
     assert len(splits) + 1 == count == len(ways[0]) + 1
@@ -80,7 +84,7 @@ def test_proposed_splits_are_the_best_of_all(opening: Opening, longest_m: float)
     longest, squares = _evenness(opening, splits)
     assert longest == pytest.approx(best[0], abs=1e-4)
     assert squares <= best[1] + 1e-3
-    assert sorted(every_split(opening, count, longest_m)) == sorted(ways)
+    assert sorted(every_split(opening, longest_m)) == sorted(ways)
 
 
 @pytest.mark.parametrize(
@@ -165,3 +169,23 @@ def test_curtains_take_what_hung_at_their_middle_and_splits_are_made_alike() -> 
     three = with_splits(made, 0, (6.0, 15.0)).sides[0]
     assert [p.winding for p in three.panels] == ["into", "into", "out"]
     assert [s.join for s in three.splits] == ["strip", "strip"]
+
+
+KINDS: tuple[SideKind, ...] = ("roll_up", "woven", "drop_down")
+
+
+@pytest.mark.parametrize("covering", ["one_sheet", "roof_and_sides"])
+@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("join", ["lap", "strip"])
+def test_bars_are_as_long_as_the_skin_lays_them(
+    covering: Covering, kind: SideKind, join: Join
+) -> None:
+    plain = side("West", (Split(at_m=9.0, join=join),), kind=kind)
+    made = tunnel(sides=(plain, side("East")))
+    made = made.but(skin=made.skin.but(covering=covering))
+    made = with_splits(made, 0, (6.0, 12.0, 16.5))
+    opening = side_opening(made, 0)
+    marks = [opening.places_m.index(x) for x in (1.5, 6.0, 12.0, 16.5, 22.5)]
+    spans = [s for s in laid(made, covering).curtains if s.side == 0]
+    bars_m = [opening.bar_m(first, last) for first, last in itertools.pairwise(marks)]
+    assert bars_m == pytest.approx([span.length_m for span in spans])

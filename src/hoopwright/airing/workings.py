@@ -41,8 +41,8 @@ def told_share(airing: Airing) -> Phrase:
 def told_flow(airing: Airing) -> Phrase:
     """Return the flow for each area of floor beside the published one of fans."""
     return phrase(
-        "On the day entered, {flow} passes for each area of floor, {changes}; fans of a tunnel are "
-        "sized for {fans} in summer.",
+        "On the day entered {flow} passes, {changes}; fans of a tunnel are sized for {fans} in "
+        "summer.",
         flow=(airing.per_floor_m3_s_m2, "m3/s/m2"),
         changes=(airing.changes_per_h, "1/h"),
         fans=(SUMMER_M3_S_M2, "m3/s/m2"),

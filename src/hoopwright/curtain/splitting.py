@@ -142,27 +142,27 @@ def _cheapest(
     return cost, marks[:-1]
 
 
-def every_split(opening: Opening, count: int, longest_m: float) -> Iterator[tuple[float, ...]]:
-    """Yield every way to close an opening with so many curtains, m.
+def every_split(opening: Opening, longest_m: float) -> Iterator[tuple[float, ...]]:
+    """Yield every way to close an opening with the fewest curtains, m; none when none can.
 
     Args:
         opening: The opening and its bows.
-        count: Curtains.
         longest_m: Longest bar allowed, m.
     """
-    size = len(opening.places_m)
+    bars = _bars(opening, longest_m)
+    needed = _needed(bars)
 
     def ways(first: int, left: int) -> Iterator[tuple[float, ...]]:
-        if left == 1:
-            if opening.bar_m(first, size - 1) <= longest_m + ROUNDING_M:
-                yield ()
+        if left == 0:
+            yield ()
             return
-        for last in range(first + 1, size - 1):
-            if opening.bar_m(first, last) <= longest_m + ROUNDING_M:
+        for last, _ in bars[first]:
+            if needed[last] <= left - 1 and (last < len(bars)) == (left > 1):
+                spot_m = (opening.places_m[last],) if left > 1 else ()
                 for rest in ways(last, left - 1):
-                    yield (opening.places_m[last], *rest)
+                    yield (*spot_m, *rest)
 
-    return ways(0, count)
+    return ways(0, int(needed[0])) if needed[0] < math.inf else iter(())
 
 
 def side_opening(tunnel: Tunnel, side: int, kept_m: float | None = None) -> Opening:

@@ -125,7 +125,7 @@ def _least_film(
     even_m: tuple[float, ...],
 ) -> _Found:
     """Return the way with the cheapest film; of equal ones the most even."""
-    ways = every_split(opening, len(even_m) + 1, reach.longest_m)
+    ways = every_split(opening, reach.longest_m)
     looked_at = list(islice(ways, LOOKED_AT))
     unlike = _unlike(opening, (even_m, *looked_at))
     tried = sorted(unlike, key=lambda spots_m: _unevenness(opening, spots_m))[:PRICED]
