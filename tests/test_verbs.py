@@ -79,7 +79,7 @@ def test_plan_as_json_is_si_and_complete(capsys: pytest.CaptureFixture[str]) -> 
     # 26 bows at 4 ft make 25 bays: 100 ft = 30.48 m.
     assert survey["bay_count"] == 25
     assert survey["length_m"] == pytest.approx(30.48, abs=1e-4)
-    assert told["plan_format"] == 1
+    assert told["plan_format"] == 2
     assert told["plan"]["cost"]["to_pay"].replace(".", "").isdigit()
 
 
