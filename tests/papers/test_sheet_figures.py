@@ -35,7 +35,7 @@ def test_sizes_are_rounded_up_and_numbers_to_the_nearest() -> None:
 def test_metric_sizes_stand_in_one_column() -> None:
     columns, lines = list_figures(FIGURES, BARS, "metric")
     assert [c.heading for c in columns] == ["Bar", "Length (m)", "Pull (N)", "Joints"]
-    assert lines[0] == ("first", Decimal("3.048"), Decimal("44"), 2)
+    assert lines[0] == ("first", Decimal("3.048"), Decimal("44.5"), 2)
 
 
 def test_what_nothing_has_gets_no_column() -> None:
