@@ -6,6 +6,8 @@ from hoopwright.quantity import factors
 # Each constant as the general unit library pint computes it from its own definitions.
 SCALES = ("ZERO_CELSIUS_K", "ZERO_FAHRENHEIT_K", "FAHRENHEIT_K")
 BY_PINT = {
+    "BTU_J": ("Btu_it", "J"),
+    "BTU_H_W": ("Btu_it/hour", "W"),
     "INCH_M": ("inch", "m"),
     "FOOT_M": ("foot", "m"),
     "YARD_M": ("yard", "m"),

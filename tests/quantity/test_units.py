@@ -49,11 +49,37 @@ CODES = [
     "1/h",
     "kg m2",
     "m3/s/m2",
+    "m2_thin",
+    "m4",
+    "dK",
+    "W/K",
+    "W/m2/K",
+    "W_heat",
+    "J_heat",
+    "kWh",
+    "K day",
+    "leak",
+    "Pa_film",
+    "1/K",
 ]
 
 # Worked by hand with the factors of NIST Special Publication 811, appendix B (read in a copy):
 # the metric value is given, the imperial one is it divided by the printed factor.
 SHOWN = [
+    # Btu (IT) 1055.056 J; 1 Btu/(h ft2 F) = 5.678263 W/(m2 K); 1 psi = 6894.757 Pa (NIST SP 811).
+    (100 / 3, "dK", "60 \u00b0F apart", "33.3 K apart"),
+    (52.7528, "W/K", "100 Btu/h\u00b7\u00b0F", "53 W/K"),
+    (6.813916, "W/m2/K", "1.20 Btu/h\u00b7ft\u00b2\u00b7\u00b0F", "6.81 W/m\u00b2K"),
+    (29307.1, "W_heat", "100,000 Btu/h", "29,307 W"),
+    (1.055056e9, "J_heat", "1.0 MMBtu", "1.1 GJ"),
+    (525.6, "kWh", "526 kWh", "526 kWh"),
+    (1500, "K day", "2,700 \u00b0F\u00b7day", "1,500 K\u00b7day"),
+    (4e-6, "leak", "0.079 cfm per 100 ft\u00b2 at 1 Pa", "0.400 l/s per 100 m\u00b2 at 1 Pa"),
+    (1e7, "Pa_film", "1,450 psi", "10.00 MPa"),
+    (1.8e-4, "1/K", "100 \u00d710\u207b\u2076/\u00b0F", "180 \u00d710\u207b\u2076/K"),
+    # 1.375 x 0.058 in tube, worked by hand: A 0.2400 in2, J 0.1043 in4; times 0.0254 to the power.
+    (1.5484e-4, "m2_thin", "0.2400 in\u00b2", "155 mm\u00b2"),
+    (4.3413e-8, "m4", "0.1043 in\u2074", "4.341 cm\u2074"),
     (298.15, "K", "77 \u00b0F", "25.0 \u00b0C"),
     (255.3722, "K", "0 \u00b0F", "-17.8 \u00b0C"),
     (0.013, "kg m2", "0.308 lb\u00b7ft\u00b2", "0.0130 kg\u00b7m\u00b2"),

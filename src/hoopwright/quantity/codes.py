@@ -8,6 +8,8 @@ Source:
 from dataclasses import dataclass
 
 from hoopwright.quantity.factors import (
+    BTU_H_W,
+    BTU_J,
     CFM_M3_S,
     CUBIC_FOOT_M3,
     DEGREE_RAD,
@@ -29,6 +31,7 @@ from hoopwright.quantity.factors import (
     POUND_FOOT_KG_M,
     POUND_KG,
     POUND_SQUARE_FOOT_KG_M2,
+    PSI_PA,
     SQUARE_FOOT_M2,
     YEAR_S,
     ZERO_CELSIUS_K,
@@ -83,6 +86,12 @@ CODES: dict[str, Code] = {
     "m_thin": Code("length", 1, Shown("in", INCH_M, 3), Shown("mm", MILLIMETRE_M, 1)),
     "m_film": Code("length", 1, Shown("mil", MIL_M, 1), Shown("\u00b5m", MICRON_M, 0)),
     "m2": Code("area", 1, Shown("ft\u00b2", SQUARE_FOOT_M2, 0), Shown("m\u00b2", 1, 1)),
+    "m2_thin": Code(
+        "area", 1, Shown("in\u00b2", INCH_M**2, 4), Shown("mm\u00b2", MILLIMETRE_M**2, 0)
+    ),
+    "m4": Code(
+        "second moment of area", 1, Shown("in\u2074", INCH_M**4, 4), Shown("cm\u2074", 1e-8, 3)
+    ),
     "m3": Code("volume", 1, Shown("ft\u00b3", CUBIC_FOOT_M3, 0), Shown("m\u00b3", 1, 1)),
     "kg": Code("mass", 1, Shown("lb", POUND_KG, 1), Shown("kg", 1, 1)),
     "kg/m": Code(PER_LENGTH, 1, Shown("lb/ft", POUND_FOOT_KG_M, 3), Shown("kg/m", 1, 3)),
@@ -120,6 +129,43 @@ CODES: dict[str, Code] = {
         1,
         Shown("lb\u00b7ft\u00b2", POUND_KG * FOOT_M**2, 3),
         Shown("kg\u00b7m\u00b2", 1, 4),
+    ),
+    "dK": Code(
+        "temperature difference", 1, Shown("\u00b0F apart", FAHRENHEIT_K, 0), Shown("K apart", 1, 1)
+    ),
+    "W/K": Code(
+        "heat loss",
+        1,
+        Shown("Btu/h\u00b7\u00b0F", BTU_H_W / FAHRENHEIT_K, 0),
+        Shown("W/K", 1, 0),
+    ),
+    "W/m2/K": Code(
+        "heat transmission",
+        1,
+        Shown("Btu/h\u00b7ft\u00b2\u00b7\u00b0F", BTU_H_W / SQUARE_FOOT_M2 / FAHRENHEIT_K, 2),
+        Shown("W/m\u00b2K", 1, 2),
+    ),
+    "W_heat": Code("power", 1, Shown("Btu/h", BTU_H_W, 0), Shown("W", 1, 0)),
+    "J_heat": Code(ENERGY, 1, Shown("MMBtu", 1e6 * BTU_J, 1), Shown("GJ", 1e9, 1)),
+    "kWh": Code(ENERGY, 3.6e6, Shown("kWh", 1, 0), Shown("kWh", 1, 0)),
+    "K day": Code(
+        "degree-days",
+        1,
+        Shown("\u00b0F\u00b7day", FAHRENHEIT_K, 0),
+        Shown("K\u00b7day", 1, 0),
+    ),
+    "leak": Code(
+        "leak of film",
+        1,
+        Shown("cfm per 100 ft\u00b2 at 1 Pa", CFM_M3_S / (100 * SQUARE_FOOT_M2), 3),
+        Shown("l/s per 100 m\u00b2 at 1 Pa", 1e-5, 3),
+    ),
+    "Pa_film": Code("pressure", 1, Shown("psi", PSI_PA, 0), Shown("MPa", 1e6, 2)),
+    "1/K": Code(
+        "expansion",
+        1,
+        Shown("\u00d710\u207b\u2076/\u00b0F", 1e-6 / FAHRENHEIT_K, 0),
+        Shown("\u00d710\u207b\u2076/K", 1e-6, 0),
     ),
     "1/min": _alike("turns in a minute", "turns/min", 1, size=1 / MINUTE_S),
     "1/h": _alike("changes in an hour", "changes/h", 1, size=1 / HOUR_S),
