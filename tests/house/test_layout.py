@@ -29,7 +29,19 @@ LINE_CEILING = 600
 # Modules over the limit, each with the reason why no wall fits inside it.
 LONG: dict[str, str] = {}
 
-STAGES = ("survey", "cover", "curtain", "inflation", "takeoff", "order", "cost")
+STAGES = (
+    "survey",
+    "cover",
+    "curtain",
+    "inflation",
+    "pressure",
+    "airing",
+    "heat",
+    "takeoff",
+    "order",
+    "cost",
+    "proposal",
+)
 UNITS = (
     "m",
     "m2",
