@@ -236,7 +236,7 @@ def test_maker_s_greatest_length_limits_and_is_named(qtbot: QtBot, opened: Opene
     assert len(names) == 2, "one of the bar, one of the drive"
     first = names[0]
     type_into(qtbot, first, "2 m")  # type: ignore[arg-type]
-    assert "the maker of the bar" in _figure(panel, "what limits its length")
+    assert "maker of the bar" in _figure(panel, "what limits its length")
 
 
 def _figure(panel: Details, label: str) -> str:

@@ -189,7 +189,8 @@ class Form(QWidget):
         elif isinstance(item, Caution):
             grid.addWidget(CautionLine(item), row, 0, 1, 2)
         elif isinstance(item, Act):
-            grid.addWidget(self._act_button(item), row, 1)
+            wide = item.kind in PROPOSALS
+            grid.addWidget(self._act_button(item), row, 0 if wide else 1, 1, 2 if wide else 1)
         elif isinstance(item, Figure):
             self._add_figure(grid, row, item)
         else:
@@ -219,7 +220,9 @@ class Form(QWidget):
     def _act_button(self, act: Act) -> QAbstractButton:
         button = QPushButton(act.text)
         button.setAutoDefault(False)
-        button.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        # A long text is cut and told by the tip; it never makes the panel wider.
+        button.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        button.setToolTip(act.text)
         spoken = QCoreApplication.translate("Details", "{part}: {label}")
         button.setAccessibleName(spoken.format(part=self._context, label=act.text))
         button.clicked.connect(lambda: self.on_act(act))

@@ -157,7 +157,7 @@ def keep_items(session: Session, n: int) -> Iterator[Item]:
     """Give the act that proposes splits of a side round the split or the bow that is picked."""
     side = session.tunnel.sides[n]
     if side.kind in MOVING:
-        words = QCoreApplication.translate("Details", "Propose splits with this one, {side}")
+        words = QCoreApplication.translate("Details", "Propose splits with it, {side}")
         yield Act("propose keep bow", (n,), words.format(side=side.name))
 
 

@@ -33,7 +33,6 @@ PLACES: dict[int, object] = {
 }
 """Names of steps on the way."""
 COLUMNS = (
-    Column(QT_TRANSLATE_NOOP("Tables", "Travel"), 6, "share"),
     Column(QT_TRANSLATE_NOOP("Tables", "Place"), 7),
     Column(QT_TRANSLATE_NOOP("Tables", "Height"), 8, "m"),
     Column(QT_TRANSLATE_NOOP("Tables", "Force"), 6, "N"),
@@ -110,24 +109,23 @@ def limit_of(curve: Curve, work: CurtainWork, session: Session) -> float | None:
 
 def travel_rows(way: Course, mark: str) -> tuple[Row, ...]:
     """Return the steps of a curtain's way."""
-    jointed = any(way.joint_angles_rad)
+    jointed, trails = any(way.joint_angles_rad), any(way.trailing_m)
     return tuple(
         Row(
             key=("step", n),
             cells=(
-                Cell(share, "share"),
                 Cell(place_words(n)),
                 Cell(way.heights_m[n], "m"),
                 Cell(way.hand_forces_n[n], "N"),
                 Cell(way.torques_nm[n], "N m"),
-                Cell(way.trailing_m[n], "m_thin"),
+                Cell(way.trailing_m[n] if trails else None, "m_thin"),
                 Cell(way.joint_angles_rad[n] if jointed else None, "rad"),
                 Cell(way.openings_m2[n], "m2"),
                 Cell(way.minutes[n], "min"),
             ),
             marks=(mark,),
         )
-        for n, share in enumerate(way.shares)
+        for n in range(len(way.shares))
     )
 
 

@@ -10,26 +10,23 @@ from hoopwright.desktop.details_words import choice_words
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.table_order import figure_cell
 from hoopwright.desktop.table_rows import Cell, Column, Row, Total
+from hoopwright.farm.side import SideKind
 from hoopwright.quantity.units import show
 
 CURTAIN_COLUMNS = (
-    Column(QT_TRANSLATE_NOOP("Tables", "Side"), 10),
+    Column(QT_TRANSLATE_NOOP("Tables", "Side"), 9),
     Column(QT_TRANSLATE_NOOP("Tables", "No."), 2, "count"),
-    Column(QT_TRANSLATE_NOOP("Tables", "Kind"), 17),
+    Column(QT_TRANSLATE_NOOP("Tables", "Kind"), 9),
     Column(QT_TRANSLATE_NOOP("Tables", "Crank at"), 8),
     Column(QT_TRANSLATE_NOOP("Tables", "Length"), 8, "m"),
     Column(QT_TRANSLATE_NOOP("Tables", "Longest"), 8, "m"),
-    Column(QT_TRANSLATE_NOOP("Tables", "limited by"), 18),
-    Column(QT_TRANSLATE_NOOP("Tables", "Force, shut"), 5, "N"),
+    Column(QT_TRANSLATE_NOOP("Tables", "limited by"), 12),
+    Column(QT_TRANSLATE_NOOP("Tables", "Force shut"), 5, "N"),
     Column(QT_TRANSLATE_NOOP("Tables", "half way"), 5, "N"),
     Column(QT_TRANSLATE_NOOP("Tables", "open"), 5, "N"),
-    Column(QT_TRANSLATE_NOOP("Tables", "Trailing"), 6, "m_thin"),
-    Column(QT_TRANSLATE_NOOP("Tables", "Time"), 5, "min"),
-    Column(QT_TRANSLATE_NOOP("Tables", "Handle"), 5, "turns"),
-    Column(QT_TRANSLATE_NOOP("Tables", "Opening"), 6, "m2"),
-    Column(QT_TRANSLATE_NOOP("Tables", "Weight"), 5, "N"),
-    Column(QT_TRANSLATE_NOOP("Tables", "Bar"), 5, "turns"),
-    Column(QT_TRANSLATE_NOOP("Tables", "Rope"), 7, "m"),
+    Column(QT_TRANSLATE_NOOP("Tables", "Trailing"), 5, "m_thin"),
+    Column(QT_TRANSLATE_NOOP("Tables", "Time"), 4, "min"),
+    Column(QT_TRANSLATE_NOOP("Tables", "Opening"), 5, "m2"),
 )
 AIR_COLUMNS = (
     Column(QT_TRANSLATE_NOOP("Tables", "Kind"), 7),
@@ -43,6 +40,11 @@ AIR_COLUMNS = (
     Column(QT_TRANSLATE_NOOP("Tables", "Bench"), 8, "min"),
     Column(QT_TRANSLATE_NOOP("Tables", "Air"), 8, "m3"),
 )
+KINDS: dict[SideKind, object] = {
+    "roll_up": QT_TRANSLATE_NOOP("Tables", "roll-up"),
+    "drop_down": QT_TRANSLATE_NOOP("Tables", "drop-down"),
+    "woven": QT_TRANSLATE_NOOP("Tables", "woven"),
+}
 EDGES: dict[str, object] = {
     "top": QT_TRANSLATE_NOOP("Tables", "top"),
     "bottom": QT_TRANSLATE_NOOP("Tables", "bottom"),
@@ -65,7 +67,7 @@ def _curtain(session: Session, work: CurtainWork) -> Row:
         cells=(
             Cell(side.name),
             Cell(work.index + 1, "count"),
-            Cell(choice_words(work.kind)),
+            Cell(QCoreApplication.translate("Tables", str(KINDS[work.kind]))),
             Cell(choice_words(work.cranked)),
             figure_cell(work, "length_m", "m"),
             figure_cell(work, "longest_m", "m"),
@@ -75,11 +77,7 @@ def _curtain(session: Session, work: CurtainWork) -> Row:
             Cell(high, "N", forces),
             figure_cell(work, "trailing_m", "m_thin"),
             figure_cell(work, "minutes", "min"),
-            figure_cell(work, "handle_turns", "turns"),
             figure_cell(work, "opening_m2", "m2"),
-            Cell(max(work.weights_n), "N", explained(work, "weights_n")),
-            figure_cell(work, "turns", "turns"),
-            figure_cell(work, "rope_m", "m"),
         ),
         marks=(work.mark,),
     )

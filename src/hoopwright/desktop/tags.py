@@ -48,18 +48,17 @@ def _split_tag(
         span = _span(now, panel)
         work = next((w for w in now.chosen.curtains if w.mark == panel), None)
         if span is not None and work is not None:
-            lines.append(f"Curtain {number + 1}: {_worked(work, span.length_m, farm)}")
+            lines.append(f"Curtain {number + 1}: {_worked(work, span.length_m, units)}")
     return (*lines, _cost_line(farm, before, now))
 
 
-def _worked(work: CurtainWork, length_m: float, farm: Farm) -> str:
+def _worked(work: CurtainWork, length_m: float, units: Units) -> str:
     """Return size, hand force and trailing of a curtain, and what sets its greatest length."""
-    units = farm.units
     size, longest = (format_length(x, units) for x in (length_m, work.longest_m))
     force, hangs = show(work.hardest_n, "N", units), show(work.trailing_m, "m_thin", units)
-    over = "too long, " if length_m > work.longest_m + HAIR_M else ""
-    told = f"{size} · {force} at the hand · trails {hangs}"
-    return f"{told} · {over}{longest} at most by {choice_words(work.bound_by)}"
+    over = " (too long)" if work.length_m > work.longest_m + HAIR_M else ""
+    limit = f"at most {longest} by {choice_words(work.bound_by)}"
+    return f"{size}{over} · {force} at the hand · trails {hangs} · {limit}"
 
 
 def _seam_tag(

@@ -163,12 +163,18 @@ class TravelPlot(pg.PlotWidget):  # type: ignore[misc]  # untyped library
         self.setRange(xRange=(low - side, high + side), yRange=(floor, top), padding=0)
 
     def _show_places(self) -> None:
+        """Mark the named places; their names stand off the curve and inside the picture."""
         spots = [{"pos": self._spots[n], "symbol": SIGNS[i]} for i, n in enumerate(PLACES)]
         self.signs.setData(spots)
+        ends = sorted((self._spots[0], self._spots[-1]))
+        rises = ends[0][1] <= ends[1][1]
         for name, step in zip(self.names, PLACES, strict=True):
+            spot = self._spots[step]
+            right = spot == ends[1] or (spot != ends[0] and rises)
+            name.setAnchor((1.0 if right else 0.0, 1.0))
             name.setText(place_words(step))
             name.setFont(self._font)
-            name.setPos(*self._spots[step])
+            name.setPos(*spot)
 
     def _label(self, curve: Curve, units: Units) -> None:
         words = QCoreApplication.translate("Tables", "{title}, {unit}")

@@ -71,13 +71,18 @@ class Stage(pg.GraphicsView):  # type: ignore[misc]  # untyped library
     def show_views(self, views: Views) -> None:
         """Draw another tunnel, or the same one changed."""
         drawn = (views.first_side, views.plan, views.second_side, views.section)
-        boxes = [strip.view.box for strip in self.strips.values()]
+        needed = self._room_needed()
         for strip, view in zip(self.strips.values(), drawn, strict=True):
             strip.show_view(view)
         styles: set[Style] = {shape.style for view in drawn for shape in view.shapes}
         self._key.show_styles(frozenset(styles))
-        if boxes != [strip.view.box for strip in self.strips.values()]:
+        if needed != self._room_needed():
             self._arrange()
+
+    def _room_needed(self) -> tuple[object, ...]:
+        """Return what decides how the views lie: their boxes, and rows beside the section."""
+        boxes = [strip.view.box for strip in self.strips.values()]
+        return (*boxes, _upright_rows(self.strips["section"].view))
 
     def show_marks(self, picked: tuple[str, ...], shown: tuple[str, ...]) -> None:
         """Light what is picked, and what a table points at."""

@@ -48,7 +48,8 @@ class Words(Layer):
         """Draw other texts, dimensions, symbols and grips."""
         labels = [s for s in shapes if isinstance(s, Label)]
         self._title = title
-        self._labels = [s for s in labels if not s.number]
+        # What is offered gives way to what is there, so it comes last.
+        self._labels = sorted((s for s in labels if not s.number), key=_is_offered)
         self._numbers = [s for s in labels if s.number]
         self._dimensions = [s for s in shapes if isinstance(s, Dimension)]
         self._symbols = [s for s in shapes if isinstance(s, Symbol)]
@@ -80,8 +81,10 @@ class Words(Layer):
         self._paint_numbers(p, to_screen)
         for symbol in self._symbols:
             self._paint_symbol(p, to_screen, symbol)
+        taken: list[QRectF] = []
         for label in self._labels:
-            self._paint_label(p, to_screen, label)
+            box = self._paint_label(p, to_screen, label, taken if _is_offered(label) else [])
+            taken += [] if box is None else [box]
         for handle in self._handles:
             held = is_lit(handle.mark, self._held)
             draw_grip(
@@ -114,8 +117,20 @@ class Words(Layer):
         draw_symbol(p, symbol.kind, QPointF(), symbol.facing, self._ink(symbol, lit))
         p.restore()
 
-    def _paint_label(self, p: QPainter, to_screen: QTransform, label: Label) -> None:
-        """Draw a label where it fits: whole, or its first part, inside or above its box."""
+    def _paint_label(
+        self, p: QPainter, to_screen: QTransform, label: Label, taken: Sequence[QRectF]
+    ) -> QRectF | None:
+        """Draw a label where it fits: whole, or a part of it, inside or above its box.
+
+        Args:
+            p: Painter.
+            to_screen: From metres to pixels.
+            label: The label.
+            taken: Where it must not stand, px.
+
+        Returns:
+            Where it stands, px, or None when it has no room.
+        """
         at = to_screen.map(QPointF(*label.at))
         half_px = label.room_m * to_screen.m11() / 2
         left, right = at.x() - half_px, at.x() + half_px
@@ -123,17 +138,19 @@ class Words(Layer):
         left, right = max(left, self._frame.left()), min(right, self._frame.right())
         room_px = right - left
         if room_px < LEAST_ROOM_PX:
-            return
+            return None
         at.setX((left + right) / 2)
         metrics = QFontMetricsF(self._font)
         tall_px = label.height_m * abs(to_screen.m22())
         if tall_px < self.row_px + 2:
             at -= QPointF(0, tall_px / 2 + self.row_px / 2 + 3)
-        for text in (label.text, label.text.split(" · ")[0]):
+        parts = label.text.split(" · ")
+        for text in (label.text, parts[-1] if _is_offered(label) else parts[0]):
             width = metrics.horizontalAdvance(text)
-            if width + 6 <= room_px:
-                draw_text(p, text, at.x() - width / 2, at.y(), self._brushes("text"))
-                return
+            box = QRectF(at.x() - width / 2 - 3, at.y() - self.row_px / 2, width + 6, self.row_px)
+            if width + 6 <= room_px and not any(box.intersects(other) for other in taken):
+                return draw_text(p, text, at.x() - width / 2, at.y(), self._brushes("text"))
+        return None
 
     def _paint_numbers(self, p: QPainter, to_screen: QTransform) -> None:
         """Draw the numbers of bows, as many as have room."""
@@ -163,3 +180,7 @@ class Words(Layer):
         edge = min(one.x(), two.x()) if shape.row < 0 else max(one.x(), two.x())
         at = edge + shape.row * self.row_px
         draw_upright_dimension(p, two.y(), one.y(), (two.x(), one.x()), at, shape.text, ink)
+
+
+def _is_offered(label: Label) -> bool:
+    return label.style == "proposed"
