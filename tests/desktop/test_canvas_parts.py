@@ -7,6 +7,7 @@ import pytest
 from PySide6.QtWidgets import QApplication
 
 import samples
+from hardware import geared_crank
 from hoopwright.desktop.canvas.arrangement import LONG, arrange
 from hoopwright.desktop.canvas.moves import (
     Grasp,
@@ -194,18 +195,8 @@ def _ends(drive: HandCrank | GearedCrank) -> list[str]:
 def test_a_crank_goes_to_the_middle_only_when_it_climbs_with_the_bar() -> None:
     (hand,) = samples.small_catalogue().drives
     assert isinstance(hand, HandCrank)
-    geared = GearedCrank(
-        key=hand.key,
-        name="geared crank",
-        arm_m=0.25,
-        ratio=4.0,
-        efficiency=0.5,
-        mass_kg=3.0,
-        part="crank",
-        guide_part="crank_pipe",
-    )
     assert _ends(hand) == ["back", "front", "back"]
-    assert _ends(geared) == ["back", "middle", "front"]
+    assert _ends(geared_crank(hand.key)) == ["back", "middle", "front"]
 
 
 def test_moving_a_crank_is_named_after_its_curtain() -> None:

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QComboBox, QWidget
 from pytestqt.qtbot import QtBot
 
 from forms import line_named, named, press, said_by, type_into
+from hardware import full_farm
 from hoopwright.curtain import Bound
 from hoopwright.desktop.details import Details
 from hoopwright.desktop.details_form import FigureLine, in_short
@@ -21,49 +22,19 @@ from hoopwright.desktop.session import Session
 from hoopwright.farm import (
     Bar,
     Farm,
-    GearedCrank,
     Layers,
-    LineDrum,
     Panel,
     Side,
     SideBoards,
     Skin,
     Split,
-    Tunnel,
     Weather,
 )
 from hoopwright.farm.change import with_value
 from hoopwright.papers.cautions import CAUTIONS
-from samples import double_tunnel, side, small_catalogue, small_farm, tunnel
+from samples import double_tunnel, side, small_farm, tunnel
 
 Opened = Callable[..., tuple[Session, Details]]
-
-
-def full_farm(*tunnels: Tunnel) -> Farm:
-    """Return a farm whose catalogue has a bar and a drive for every kind of side."""
-    plain = small_catalogue()
-    hem = plain.bars[0].but(key="hem", name="bar in a hem", grip="hem", grip_mass_kg_m=0.0)
-    geared = GearedCrank(
-        key="geared",
-        name="geared crank",
-        arm_m=0.25,
-        ratio=4.0,
-        efficiency=0.5,
-        mass_kg=3.0,
-        part="crank",
-        guide_part="crank_pipe",
-    )
-    drum = LineDrum(
-        key="drum",
-        name="line drum",
-        arm_m=0.2,
-        ratio=3.0,
-        efficiency=0.6,
-        drum_m=0.06,
-        part="crank",
-    )
-    catalogue = plain.but(bars=(*plain.bars, hem), drives=(*plain.drives, geared, drum))
-    return small_farm(*tunnels).but(catalogue=catalogue)
 
 
 @pytest.fixture
