@@ -9,6 +9,7 @@ from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
 from hardware import geared_crank, line_drum
+from hoopwright.desktop.canvas.keys import Steps
 from hoopwright.desktop.canvas.picking import symbol_shift
 from hoopwright.desktop.canvas.stage import _upright_rows
 from hoopwright.desktop.palette import INKS
@@ -68,6 +69,14 @@ def test_a_crank_in_the_middle_evens_the_twist(window: MainWindow) -> None:
     window.run(window.acts.turn_crank)
     assert session.tunnel_plan.chosen.curtains[0].cranked == "middle"
     assert session.tunnel_plan.chosen.curtains[0].twist_rad < before
+
+
+def test_turning_what_is_no_curtain_makes_no_step(window: MainWindow) -> None:
+    steps = Steps(window.session)
+    assert steps.turn("side/0/hip") == ""
+    assert window.session.stack.count() == 0
+    assert steps.turn("side/0/panel/1/crank") == "Move crank of curtain 2 on West side to the back"
+    assert window.session.stack.count() == 1
 
 
 def test_tag_of_a_dragged_split_tells_force_trailing_and_limit() -> None:

@@ -82,6 +82,9 @@ SPAN: Rows = (
 SECTION: Rows = (
     ("mass_kg_m", "kg/m", QT_TRANSLATE_NOOP("Details", "mass with its grip")),
     ("radius_m", "m_thin", QT_TRANSLATE_NOOP("Details", "winding radius")),
+    ("area_m2", "m2_thin", QT_TRANSLATE_NOOP("Details", "metal across the bar")),
+    ("torsion_m4", "m4", QT_TRANSLATE_NOOP("Details", "torsion constant")),
+    ("second_moment_m4", "m4", QT_TRANSLATE_NOOP("Details", "second moment of area")),
 )
 GROUPS: tuple[tuple[object, Rows], ...] = (
     (QT_TRANSLATE_NOOP("Details", "Crank"), CRANK),

@@ -15,7 +15,6 @@ from hoopwright.desktop.details_items import (
 )
 from hoopwright.desktop.session import Session
 from hoopwright.farm import Air, ListedBows, Side, Skin
-from hoopwright.farm.entered import describe
 from hoopwright.farm.side import MOVING, SideKind
 
 SURVEY_FIGURES: tuple[tuple[str, str, object], ...] = (
@@ -41,22 +40,14 @@ AIRING_FIGURES: tuple[tuple[str, str, object], ...] = (
     ("changes_per_h", "1/h", QT_TRANSLATE_NOOP("Details", "air changes")),
     ("per_floor_m3_s_m2", "m3/s/m2", QT_TRANSLATE_NOOP("Details", "air on the floor")),
 )
-SIDE_LINES = (
-    "shut_height_m",
-    "slack_m",
-    "rope_step_m",
-    "film",
-    "top",
-    "stop_m",
-    "bunch_m",
-    "screen_flow_share",
-)
-UNUSED: dict[SideKind, tuple[str, ...]] = {
-    "roll_up": ("bunch_m",),
-    "woven": ("bunch_m", "top"),
-    "drop_down": ("stop_m",),
+EVERY_CURTAIN = ("slack_m", "rope_step_m", "film", "top", "screen_flow_share")
+USED: dict[SideKind, tuple[str, ...]] = {
+    "fixed": ("top",),
+    "roll_up": (*EVERY_CURTAIN, "shut_height_m", "stop_m"),
+    "woven": (*EVERY_CURTAIN, "shut_height_m", "stop_m"),
+    "drop_down": (*EVERY_CURTAIN, "bunch_m"),
 }
-"""What has no meaning for a kind of side that opens."""
+"""What has a meaning for each kind of side."""
 SKIN_PARTS: tuple[tuple[str, object], ...] = (
     ("roof", QT_TRANSLATE_NOOP("Details", "Roof")),
     ("sides", QT_TRANSLATE_NOOP("Details", "Curtains")),
@@ -134,11 +125,9 @@ def one_side_items(session: Session, n: int) -> Iterator[Item]:
     yield from entries("tunnel", path, side, "name", "kind")
     yield from pocket_items(n, 0)
     yield from pocket_items(n, 1)
+    yield from entries("tunnel", path, side, *USED[side.kind])
     if side.kind not in MOVING:
         return
-    unused = UNUSED[side.kind]
-    names = [k.name for k in describe(Side) if k.name in SIDE_LINES and k.name not in unused]
-    yield from entries("tunnel", path, side, *names)
     for index in range(len(side.splits)):
         yield from split_items(session, n, index)
     yield Act("add split", (n,), QCoreApplication.translate("Details", "Add a split"))

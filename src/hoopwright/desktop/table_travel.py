@@ -4,7 +4,6 @@ The picture stands on the plot library and is made when the tab is seen first.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QEvent, Qt
@@ -19,19 +18,12 @@ from hoopwright.desktop.table_coverings import hardest_crank
 from hoopwright.desktop.table_rows import Cell, Column, Row
 from hoopwright.desktop.table_tab import Tab
 from hoopwright.desktop.tags import place_name
-from hoopwright.farm.catalogue import HandCrank
+from hoopwright.desktop.travel_curves import CURVES, STEPS, Curve, limit_of, place_words
 from hoopwright.quantity.units import show
 
 if TYPE_CHECKING:
     from hoopwright.desktop.travel_plot import TravelPlot
 
-STEPS = 40
-PLACES: dict[int, object] = {
-    0: QT_TRANSLATE_NOOP("Tables", "shut"),
-    STEPS // 2: QT_TRANSLATE_NOOP("Tables", "half way"),
-    STEPS: QT_TRANSLATE_NOOP("Tables", "open"),
-}
-"""Names of steps on the way."""
 COLUMNS = (
     Column(QT_TRANSLATE_NOOP("Tables", "Place"), 7),
     Column(QT_TRANSLATE_NOOP("Tables", "Height"), 8, "m"),
@@ -45,66 +37,11 @@ COLUMNS = (
 PICTURE_SHARE, TABLE_SHARE = 3, 5
 
 
-@dataclass(frozen=True, slots=True)
-class Curve:
-    """One figure of the way as the picture shows it.
-
-    Attributes:
-        key: Name of the figures in a course.
-        title: What it is, still to be translated.
-        unit: Unit code.
-        limit: What its limit is called, still to be translated, or None without one.
-    """
-
-    key: str
-    title: object
-    unit: str
-    limit: object | None = None
-
-
-CURVES = (
-    Curve(
-        "hand_forces_n",
-        QT_TRANSLATE_NOOP("Tables", "Hand force"),
-        "N",
-        QT_TRANSLATE_NOOP("Tables", "hand force limit"),
-    ),
-    Curve("torques_nm", QT_TRANSLATE_NOOP("Tables", "Torque"), "N m"),
-    Curve(
-        "trailing_m",
-        QT_TRANSLATE_NOOP("Tables", "Trailing"),
-        "m_thin",
-        QT_TRANSLATE_NOOP("Tables", "trailing limit"),
-    ),
-    Curve(
-        "joint_angles_rad",
-        QT_TRANSLATE_NOOP("Tables", "Joint angle"),
-        "rad",
-        QT_TRANSLATE_NOOP("Tables", "limit of the joint"),
-    ),
-    Curve("openings_m2", QT_TRANSLATE_NOOP("Tables", "Opening"), "m2"),
-)
-
-
 def curtain_in_hand(chosen: Variant, mark: str) -> CurtainWork | None:
     """Return the curtain that a mark belongs to, else the one that is hardest to crank."""
     wanted = panel_of(mark)
     picked = next((work for work in chosen.curtains if work.mark == wanted), None)
     return picked or hardest_crank(chosen)
-
-
-def limit_of(curve: Curve, work: CurtainWork, session: Session) -> float | None:
-    """Return the limit of a figure in its unit, or None where there is none."""
-    limits = session.farm.limits
-    if curve.key == "hand_forces_n":
-        return limits.hand_force_n
-    if curve.key == "trailing_m":
-        return limits.trailing_m
-    panel = session.tunnel.sides[work.side].panels[work.index]
-    drive = session.farm.catalogue.drive(panel.drive)
-    if curve.key == "joint_angles_rad" and isinstance(drive, HandCrank):
-        return drive.joint_limit_rad
-    return None
 
 
 def travel_rows(way: Course, mark: str) -> tuple[Row, ...]:
@@ -127,11 +64,6 @@ def travel_rows(way: Course, mark: str) -> tuple[Row, ...]:
         )
         for n in range(len(way.shares))
     )
-
-
-def place_words(step: int) -> str:
-    """Return the name of a step on the way, or nothing."""
-    return QCoreApplication.translate("Tables", str(PLACES.get(step, "")))
 
 
 class TravelTab(Tab):

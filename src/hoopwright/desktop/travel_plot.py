@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QWidget
 
 from hoopwright.curtain import Course
 from hoopwright.desktop.palette import colour, drawing_font
-from hoopwright.desktop.table_travel import PLACES, Curve, place_words
+from hoopwright.desktop.travel_curves import PLACES, Curve, place_words
 from hoopwright.quantity.units import Units, show, to_display, unit_label
 
 HEAD_ROOM, SIDE_ROOM = 0.16, 0.06

@@ -15,7 +15,8 @@ from pytestqt.qtbot import QtBot
 from hoopwright.curtain import course
 from hoopwright.desktop.palette import COLOURS, app_palette
 from hoopwright.desktop.session import Session
-from hoopwright.desktop.table_travel import CURVES, STEPS, TravelTab
+from hoopwright.desktop.table_travel import TravelTab
+from hoopwright.desktop.travel_curves import CURVES, STEPS
 from hoopwright.farm import Farm
 from hoopwright.farm.change import move_split
 from samples import double_tunnel, side, small_farm, tunnel

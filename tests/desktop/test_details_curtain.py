@@ -4,6 +4,7 @@
 Fahrenheit is 5/9 K and 32 °F is 0 °C (NIST Special Publication 811, appendix B).
 """
 
+import math
 from collections.abc import Callable
 from typing import Any, Literal, get_args, get_origin, get_type_hints
 
@@ -268,9 +269,35 @@ def test_cautions_of_crank_and_air_stand_where_the_hand_is(opened: Opened) -> No
     assert "keep hands out of the roll" in said_by(panel)
 
 
-def test_bar_shows_both_meanings_of_a_gauge(opened: Opened) -> None:
-    _session, panel = opened("side/0/panel/0")
-    assert "gauge" in said_by(panel).lower()
+def test_bar_shows_both_meanings_of_a_gauge_and_its_section(opened: Opened) -> None:
+    session, panel = opened("side/0/panel/0")
+    gauge = _figure(panel, "gauge of the wall")
+    assert "of tubes" in gauge
+    assert "of sheets" in gauge
+    tube = session.farm.catalogue.bars[0].section
+    outside_cm, inside_cm = tube.outside_m * 100, (tube.outside_m - 2 * tube.wall_m) * 100
+    # Round tube, a textbook rule: J = pi/32 (D^4 - d^4).
+    torsion_cm4 = math.pi / 32 * (outside_cm**4 - inside_cm**4)
+    assert _figure(panel, "torsion constant") == f"{torsion_cm4:.3f} cm⁴"
+
+
+@pytest.mark.parametrize(
+    ("words", "left_out"),
+    [
+        ("drop-down curtains", ["bar height when shut", "bar stops below the hip"]),
+        ("woven curtains", ["bunch at the bottom"]),
+        ("fixed film", ["slack at the bar", "rope step", "air through the screen"]),
+    ],
+)
+def test_what_has_no_meaning_for_a_kind_is_not_asked(
+    opened: Opened, words: str, left_out: list[str]
+) -> None:
+    _session, panel = opened("side/0")
+    _take(panel, "Picked: kind of side", words)
+    names = [w.accessibleName() for w in panel.picked.stops]
+    assert "Picked: top of the side film in" in names
+    for label in left_out:
+        assert f"Picked: {label}" not in names
 
 
 def test_splits_of_a_drop_down_side_are_added_by_a_button(qtbot: QtBot, opened: Opened) -> None:
