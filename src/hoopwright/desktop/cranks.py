@@ -2,7 +2,7 @@
 
 from hoopwright.farm import Catalogue, Tunnel
 from hoopwright.farm import change as edit
-from hoopwright.farm.catalogue import GearedCrank
+from hoopwright.farm.drive import GearedCrank
 from hoopwright.farm.side import CrankPlace
 
 

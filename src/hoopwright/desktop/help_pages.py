@@ -42,6 +42,10 @@ KEYS = (
         ),
     ),
     (
+        "On the travel of a curtain",
+        (("Left, Right, Home, End", "go along the curve; with Shift by five steps"),),
+    ),
+    (
         "In a field",
         (
             ("30' or 5' 6 1/2\" or 9.14 m", "lengths as people write them"),

@@ -6,7 +6,7 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
 from hoopwright.curtain import CurtainWork
 from hoopwright.desktop.session import Session
-from hoopwright.farm.catalogue import HandCrank
+from hoopwright.farm.drive import HandCrank
 
 STEPS = 40
 PLACES: dict[int, object] = {
