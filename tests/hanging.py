@@ -22,7 +22,8 @@ from hoopwright.farm import (
     SquareTube,
     Weather,
 )
-from hoopwright.farm.catalogue import Drive, GearedCrank, LineDrum, Material
+from hoopwright.farm.bar import Material
+from hoopwright.farm.drive import Drive, GearedCrank, LineDrum
 from hoopwright.farm.side import SideKind
 from hoopwright.survey import survey_frame
 from hoopwright.survey.survey import Survey

@@ -6,15 +6,18 @@ from hoopwright.farm import (
     Air,
     Allowances,
     Bar,
+    Blower,
     Catalogue,
     End,
     EvenBows,
+    FanPoint,
     Farm,
     Film,
     FilmRoll,
     Frame,
     GothicBow,
     HandCrank,
+    Hose,
     Layers,
     Panel,
     Part,
@@ -91,7 +94,23 @@ def small_catalogue() -> Catalogue:
                 ("crank_pipe", "count", 1.0, "piece"),
                 ("joint", "count", 1.0, "piece"),
                 ("blower", "count", 1.0, "piece"),
+                ("jumper_hose", "m", 3.0, "length"),
             )
+        ),
+        blowers=(
+            Blower(
+                key="blower",
+                name="inflation blower",
+                curve=tuple(
+                    FanPoint(flow_m3_s=flow_m3_s, pressure_pa=pressure_pa)
+                    for flow_m3_s, pressure_pa in ((0.0, 150.0), (0.02, 120.0), (0.045, 0.0))
+                ),
+                power_w=60.0,
+                part="blower",
+            ),
+        ),
+        hoses=(
+            Hose(key="hose", name="hose", bore_m=0.0508, roughness_m=0.0005, part="jumper_hose"),
         ),
     )
 

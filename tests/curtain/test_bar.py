@@ -27,7 +27,7 @@ from hoopwright.curtain.bar import (
     tube_mass,
     winding_radius,
 )
-from hoopwright.farm.catalogue import RoundTube, Section
+from hoopwright.farm.bar import RoundTube, Section
 from hoopwright.quantity.working import Units, explain
 
 

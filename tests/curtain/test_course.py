@@ -21,7 +21,7 @@ from hoopwright.curtain import Course, CurtainWork, course
 from hoopwright.curtain.cranking import work_curtain
 from hoopwright.curtain.hung import HungCurtain
 from hoopwright.farm import Limits
-from hoopwright.farm.catalogue import Drive
+from hoopwright.farm.drive import Drive
 
 RAIL = bar(round_tube(1.375, 0.058)).but(joint_play_m=0.0005)
 FREE = Limits(rubbing_share=0.0)

@@ -13,7 +13,7 @@ from hoopwright.curtain.dropping import drop_at
 from hoopwright.curtain.hung import HungCurtain
 from hoopwright.curtain.lines import DRUM_WRAPS, KNOT_M, LONGEST_SIDE_M, REACH_M
 from hoopwright.farm import Limits
-from hoopwright.farm.catalogue import LineDrum
+from hoopwright.farm.drive import LineDrum
 
 ROD = bar(round_tube(1.375, 0.058))
 FREE = Limits(rubbing_share=0.0)

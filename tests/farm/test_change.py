@@ -97,7 +97,7 @@ def test_two_tunnels_of_one_name_are_refused() -> None:
 
 def test_choice_the_catalogue_lacks_is_named_with_its_place() -> None:
     strange = tunnel().but(air=tunnel().air.but(blower="windmill"))
-    with pytest.raises(ValueError, match=r"Meadow tunnel.*air\.blower.*no part 'windmill'"):
+    with pytest.raises(ValueError, match=r"Meadow tunnel.*air\.blower.*no blower 'windmill'"):
         small_farm(strange)
 
 

@@ -4,7 +4,7 @@ import pytest
 
 from files.varied import varied_catalogue, varied_farm
 from hoopwright.farm import Farm, change
-from hoopwright.farm.catalogue import drive_parts
+from hoopwright.farm.drive import drive_parts
 from samples import rafter_tunnel, small_catalogue, tunnel
 
 

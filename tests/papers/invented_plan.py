@@ -16,9 +16,11 @@ from hoopwright.curtain.hung import HungCurtain
 from hoopwright.farm import (
     Air,
     Bar,
+    Blower,
     Catalogue,
     End,
     EvenBows,
+    FanPoint,
     Farm,
     Film,
     FilmRoll,
@@ -90,6 +92,18 @@ def invented_catalogue() -> Catalogue:
             ),
         ),
         parts=tuple(_part(key) for key in ("stick", "handle", "pipe", "joint", "blower")),
+        blowers=(
+            Blower(
+                key="blower",
+                name="inflation blower",
+                curve=(
+                    FanPoint(flow_m3_s=0.0, pressure_pa=150.0),
+                    FanPoint(flow_m3_s=0.045, pressure_pa=0.0),
+                ),
+                power_w=60.0,
+                part="blower",
+            ),
+        ),
     )
 
 

@@ -29,7 +29,7 @@ def whole_catalogue() -> Catalogue:
     The small bar comes in sticks of 6 m of which a joint takes 0.1 m.
     """
     small, demo = small_catalogue(), demo_catalogue()
-    parts = tuple(p for p in small.parts if p.key != "blower")
+    parts = tuple(p for p in small.parts if p.key not in ("blower", "jumper_hose"))
     return small.but(
         bars=(*small.bars, *demo.bars),
         drives=(*small.drives, *demo.drives),

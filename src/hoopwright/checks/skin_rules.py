@@ -159,7 +159,7 @@ def blower_missing(case: Case) -> Iterator[Finding]:
     """Two layers without a blower."""
     if not case.chosen.inflation.cells or case.tunnel.air.blower is not None:
         return
-    known = any(p.key == BLOWER for p in case.catalogue.parts)
+    known = any(b.key == BLOWER for b in case.catalogue.blowers)
     yield case.finding(
         "air.blower_missing",
         "fault",

@@ -8,7 +8,7 @@ tube slit along its length is only a bent strip and twists some hundred times mo
 import math
 from dataclasses import dataclass
 
-from hoopwright.farm.catalogue import Bar, Material, RoundTube, Section
+from hoopwright.farm.bar import Bar, Material, RoundTube, Section
 from hoopwright.quantity.working import Explained, Term, Working
 
 DENSITY_KG_M3: dict[Material, float] = {"steel": 7850.0, "aluminium": 2700.0}

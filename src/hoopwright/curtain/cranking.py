@@ -13,7 +13,7 @@ from hoopwright.curtain.runaway import handle_speed
 from hoopwright.curtain.way import clear_opening, gutter_gap, pocket_gap
 from hoopwright.curtain.workings import explain_work
 from hoopwright.farm import Bar, Limits, Part, Side, SideBoards, Weather
-from hoopwright.farm.catalogue import Drive
+from hoopwright.farm.drive import Drive
 from hoopwright.survey.survey import Survey
 
 

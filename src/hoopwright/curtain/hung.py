@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from hoopwright.cover.cover import CurtainSpan
 from hoopwright.farm import Bar, Limits, Panel, Side, SideBoards, Weather
-from hoopwright.farm.catalogue import Drive, LineDrum
+from hoopwright.farm.drive import Drive, LineDrum
 from hoopwright.survey.survey import Survey
 
 NEAR_M = 1e-3

@@ -6,7 +6,7 @@ from hoopwright.curtain.bar import bar_mass, winding_radius
 from hoopwright.curtain.hung import HungCurtain
 from hoopwright.curtain.lifting import hand_force, hanging_weight, winding_torque
 from hoopwright.curtain.rolling import roll_radius
-from hoopwright.farm.catalogue import LineDrum
+from hoopwright.farm.drive import LineDrum
 
 
 @dataclass(frozen=True, slots=True)

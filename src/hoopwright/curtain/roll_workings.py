@@ -4,7 +4,7 @@ from hoopwright.curtain.bar import DENSITY_SOURCE, bar_inertia, winding_radius
 from hoopwright.curtain.hung import HungCurtain
 from hoopwright.curtain.moved import Moved
 from hoopwright.curtain.terms import handle_terms, lift_terms, mass_terms, not_here, places
-from hoopwright.farm.catalogue import GearedCrank, HandCrank
+from hoopwright.farm.drive import GearedCrank, HandCrank
 from hoopwright.quantity.working import PRACTICE, Term, Working
 
 LEVER = "derived here; rubbing: the user's entry"

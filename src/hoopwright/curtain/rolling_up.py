@@ -14,7 +14,7 @@ from hoopwright.curtain.moved import Moved
 from hoopwright.curtain.rolling import wound_turns
 from hoopwright.curtain.runaway import runaway_speed
 from hoopwright.curtain.trailing import lag_of, longest_by_trailing
-from hoopwright.farm.catalogue import GearedCrank, HandCrank
+from hoopwright.farm.drive import GearedCrank, HandCrank
 
 
 def roll_up(hung: HungCurtain) -> Moved:

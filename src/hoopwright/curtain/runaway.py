@@ -10,7 +10,7 @@ Film is left out of what moves, which makes the speed higher.
 
 import math
 
-from hoopwright.farm.catalogue import Drive
+from hoopwright.farm.drive import Drive
 
 
 def runaway_speed(

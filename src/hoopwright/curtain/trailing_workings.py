@@ -4,7 +4,7 @@ from hoopwright.curtain.bar import SHEAR_PA, SHEAR_SOURCE, TORSION_RULE
 from hoopwright.curtain.hung import HungCurtain
 from hoopwright.curtain.moved import Moved
 from hoopwright.curtain.trailing import far_joints
-from hoopwright.farm.catalogue import RoundTube
+from hoopwright.farm.bar import RoundTube
 from hoopwright.quantity.working import Term, Working
 
 

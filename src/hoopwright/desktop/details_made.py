@@ -23,7 +23,6 @@ from hoopwright.desktop.fields import (
 )
 from hoopwright.desktop.positions import PositionsField
 from hoopwright.farm import Catalogue, Farm, Panel, Side, Tunnel
-from hoopwright.farm.begin import BLOWER
 from hoopwright.farm.entered import Entered, describe
 from hoopwright.farm.farm import fits_bar, fits_drive
 
@@ -129,8 +128,7 @@ def _choices(
     if item.owner is Panel:
         return _hardware(item, catalogue, tunnel)
     if item.name == "blower" and optional:
-        parts = [p for p in catalogue.parts if p.key.startswith(BLOWER)]
-        return [(None, choice_words(None)), *((p.key, p.name) for p in parts)]
+        return [(None, choice_words(None)), *((b.key, b.name) for b in catalogue.blowers)]
     return None
 
 

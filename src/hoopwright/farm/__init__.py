@@ -1,18 +1,10 @@
 """What people enter: frozen, checked, nothing derived."""
 
-from hoopwright.farm.catalogue import (
-    Bar,
-    Catalogue,
-    Drive,
-    Film,
-    FilmRoll,
-    GearedCrank,
-    HandCrank,
-    LineDrum,
-    Part,
-    RoundTube,
-    SquareTube,
-)
+from hoopwright.farm.air import Air, AirReading, PlacedJumper
+from hoopwright.farm.bar import Bar, RoundTube, SquareTube
+from hoopwright.farm.blower import Blower, FanPoint, Hose
+from hoopwright.farm.catalogue import Catalogue, Film, FilmRoll, Part
+from hoopwright.farm.drive import Drive, GearedCrank, HandCrank, LineDrum
 from hoopwright.farm.farm import Bench, Farm, Limits, Money, Tunnel
 from hoopwright.farm.frame import (
     EvenBows,
@@ -24,20 +16,25 @@ from hoopwright.farm.frame import (
     StraightRafters,
     bow_positions,
 )
-from hoopwright.farm.side import Air, Panel, Side, Split
+from hoopwright.farm.heating import Climate, Heating
+from hoopwright.farm.side import Panel, Side, Split
 from hoopwright.farm.skin import Allowances, Door, End, Layers, Skin
 from hoopwright.farm.weather import Weather
 
 __all__ = [
     "Air",
+    "AirReading",
     "Allowances",
     "Bar",
     "Bench",
+    "Blower",
     "Catalogue",
+    "Climate",
     "Door",
     "Drive",
     "End",
     "EvenBows",
+    "FanPoint",
     "Farm",
     "Film",
     "FilmRoll",
@@ -45,6 +42,8 @@ __all__ = [
     "GearedCrank",
     "GothicBow",
     "HandCrank",
+    "Heating",
+    "Hose",
     "Layers",
     "Limits",
     "LineDrum",
@@ -52,6 +51,7 @@ __all__ = [
     "Money",
     "Panel",
     "Part",
+    "PlacedJumper",
     "RoundBow",
     "RoundTube",
     "Side",

@@ -7,6 +7,7 @@ common practice without a published source; what was measured always goes before
 import math
 from typing import Annotated, Literal
 
+from hoopwright.farm.air import Air
 from hoopwright.farm.catalogue import Catalogue
 from hoopwright.farm.entered import Entered, choice, measure
 from hoopwright.farm.farm import Farm, Tunnel
@@ -19,7 +20,7 @@ from hoopwright.farm.frame import (
     SideBoards,
     StraightRafters,
 )
-from hoopwright.farm.side import Air, Panel, Side
+from hoopwright.farm.side import Panel, Side
 from hoopwright.farm.skin import Covering, Door, End, LayerCount, Layers, Skin
 
 Shape = Literal["round", "gothic", "rafters"]
@@ -93,7 +94,7 @@ def begin_tunnel(catalogue: Catalogue, units: Units, answers: Answers) -> Tunnel
     inner = catalogue.films[min(1, len(catalogue.films) - 1)].key
     single = Layers(count=1, outer=outer, inner=inner)
     roof = single.but(count=answers.layers)
-    has_blower = any(p.key == BLOWER for p in catalogue.parts)
+    has_blower = any(b.key == BLOWER for b in catalogue.blowers)
     doors = (Door(width_m=DOOR_M[0], height_m=DOOR_M[1]),)
     tall = frame.profile.peak_height_m > DOOR_M[1] + 0.3
     return Tunnel(

@@ -5,12 +5,18 @@ from collections.abc import Iterator
 from decimal import Decimal
 from typing import Annotated, Literal
 
-from hoopwright.farm.catalogue import Bar, Catalogue, Drive, LineDrum
+from hoopwright.farm.air import Air
+from hoopwright.farm.bar import Bar
+from hoopwright.farm.catalogue import Catalogue
+from hoopwright.farm.drive import Drive, LineDrum
 from hoopwright.farm.entered import Entered, choice, measure
 from hoopwright.farm.frame import Frame, bow_positions
-from hoopwright.farm.side import Air, Side, SideKind
+from hoopwright.farm.heating import Climate, Heating
+from hoopwright.farm.side import Side, SideKind
 from hoopwright.farm.skin import End, Skin
 from hoopwright.farm.weather import Weather
+
+Sealer = Literal["running", "bar"]
 
 
 class Tunnel(Entered, frozen=True):
@@ -23,6 +29,7 @@ class Tunnel(Entered, frozen=True):
         sides: First side (drawn above the plan) and second side (below).
         ends: Front end wall (at the first bow) and back end wall.
         air: Air between two layers.
+        heating: How it is heated, or None when it is not.
     """
 
     name: Annotated[str, choice("name")]
@@ -31,6 +38,7 @@ class Tunnel(Entered, frozen=True):
     sides: tuple[Side, Side]
     ends: tuple[End, End]
     air: Air
+    heating: Heating | None = None
 
     def __post_init__(self) -> None:
         """Refuse splits, seams and pockets that are not on the tunnel."""
@@ -114,17 +122,39 @@ class Limits(Entered, frozen=True):
 
 
 class Bench(Entered, frozen=True):
-    """How fast seals are made on the bench.
+    """How seals are made on the bench.
 
     Attributes:
-        seal_rate_m_min: Seal made in a minute, m/min.
+        seal_rate_m_min: Seal made in a minute by a sealer that runs on, m/min.
         set_up_min: Laying out and folding one edge, minutes.
         wage_per_hour: What an hour of bench work costs.
+        sealer: A sealer that runs on along the edge, or a bar that closes stroke by stroke.
+        bar_m: Length of one stroke of the bar, m.
+        bar_overlap_m: What a stroke laps over the one before, m.
+        stroke_s: Time of one stroke with moving on, s.
+        spacing_m: Between two seals of one edge, m.
+        element_m: Seal that one heating element lasts for, m.
+        coupon_n_m: Strength of a test strip's seal, N for each metre of seal, or None.
     """
 
     seal_rate_m_min: Annotated[float, measure("sealing rate", "m/min", 0.05, 50.0)] = 1.5
     set_up_min: Annotated[float, measure("set-up for one edge", "min", 0.0, 240.0)] = 5.0
     wage_per_hour: Annotated[Decimal, choice("wage per hour")] = Decimal("22.00")
+    sealer: Annotated[Sealer, choice("sealer")] = "running"
+    bar_m: Annotated[float, measure("bar of the sealer", "m", 0.1, 3.0)] = 0.6
+    bar_overlap_m: Annotated[float, measure("overlap of strokes", "m", 0.0, 0.5)] = 0.02
+    stroke_s: Annotated[float, measure("time of a stroke", "s", 1.0, 600.0)] = 15.0
+    spacing_m: Annotated[float, measure("between two seals", "m_thin", 0.0, 0.5)] = 0.025
+    element_m: Annotated[float, measure("element lasts", "m", 1.0, 100000.0)] = 150.0
+    coupon_n_m: Annotated[float, measure("coupon reading", "N/m", 1.0, 100000.0)] | None = None
+
+    def __post_init__(self) -> None:
+        """Refuse an overlap that takes the whole stroke."""
+        Entered.__post_init__(self)
+        if self.bar_overlap_m >= self.bar_m:
+            raise ValueError(
+                "bar_overlap_m: the overlap of two strokes must be shorter than the bar"
+            )
 
 
 class Farm(Entered, frozen=True):
@@ -140,6 +170,7 @@ class Farm(Entered, frozen=True):
         limits: What people can do.
         bench: Sealing bench.
         weather: Wind and warmth that airing and rope are looked at with.
+        climate: The winter, and what power costs.
     """
 
     name: Annotated[str, choice("farm")]
@@ -151,6 +182,7 @@ class Farm(Entered, frozen=True):
     limits: Limits = Limits()
     bench: Bench = Bench()
     weather: Weather = Weather()
+    climate: Climate = Climate()
 
     def __post_init__(self) -> None:
         """Refuse a farm without tunnels, equal names, and choices the catalogue lacks."""
@@ -165,7 +197,8 @@ class Farm(Entered, frozen=True):
             "film": {f.key for f in self.catalogue.films},
             "roll bar": {b.key for b in self.catalogue.bars},
             "drive": {d.key for d in self.catalogue.drives},
-            "part": {p.key for p in self.catalogue.parts},
+            "blower": {b.key for b in self.catalogue.blowers},
+            "hose": {h.key for h in self.catalogue.hoses},
         }
         for tunnel in self.tunnels:
             for label, kind, key in _choices(tunnel):
@@ -223,5 +256,11 @@ def _choices(tunnel: Tunnel) -> Iterator[tuple[str, str, str]]:
             yield f"sides[{n}].panels", "drive", panel.drive
         if side.film is not None:
             yield f"sides[{n}].film", "film", side.film
-    if tunnel.air.blower is not None:
-        yield "air.blower", "part", tunnel.air.blower
+    air = tunnel.air
+    for label, kind, key in (
+        ("air.blower", "blower", air.blower),
+        ("air.feed_hose", "hose", air.feed_hose),
+        ("air.jumper_hose", "hose", air.jumper_hose),
+    ):
+        if key is not None:
+            yield label, kind, key

@@ -105,20 +105,3 @@ class Side(Entered, frozen=True):
                 f"panels: {len(self.splits)} splits make {len(self.splits) + 1} curtains, "
                 f"and {len(self.panels)} are entered"
             )
-
-
-class Air(Entered, frozen=True):
-    """Air between two layers.
-
-    Attributes:
-        blower: Catalogue key of the blower part, or None.
-        inflated_sides: Whether the curtains of each side are sealed and inflated, when they
-            have two layers.
-        seals_per_edge: Passes of the sealer along each edge.
-        long_cell_m: A cell longer than this gets a second jumper, m.
-    """
-
-    blower: Annotated[str, choice("blower")] | None
-    inflated_sides: tuple[bool, bool] = (False, False)
-    seals_per_edge: Annotated[int, measure("seals on each edge", "count", 1, 4)] = 2
-    long_cell_m: Annotated[float, measure("two jumpers above", "m", 1.0, 1000.0)] = 30.0

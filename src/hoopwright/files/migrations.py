@@ -15,14 +15,14 @@ Raw = dict[str, Any]
 FORMAT = 2
 
 
-def _name_rope_and_edge(raw: Raw) -> Raw:
-    """Raise from format 1, in which rope and bottom seal were yes or no."""
+def _name_and_fill(raw: Raw) -> Raw:
+    """Raise from format 1: rope and bottom seal were yes or no, a blower was a part alone."""
     farm = raw["farm"]
     tunnels = [
         {**tunnel, "sides": [_with_named_edges(side) for side in tunnel["sides"]]}
         for tunnel in farm["tunnels"]
     ]
-    catalogue = _with_sticks_in_metres(farm["catalogue"])
+    catalogue = _with_air(_with_sticks_in_metres(farm["catalogue"]))
     return {**raw, "farm": {**farm, "tunnels": tunnels, "catalogue": catalogue}}
 
 
@@ -50,7 +50,30 @@ def _with_sticks_in_metres(catalogue: Raw) -> Raw:
     return {**catalogue, "bars": bars, "parts": parts}
 
 
-STEPS: dict[int, Callable[[Raw], Raw]] = {1: _name_rope_and_edge}
+def _with_air(catalogue: Raw) -> Raw:
+    """Give blowers a curve and hoses a bore; both are invented, as the parts had none."""
+    parts = catalogue["parts"]
+    curve = [{"flow_m3_s": 0.0, "pressure_pa": 150.0}, {"flow_m3_s": 0.045, "pressure_pa": 0.0}]
+    blowers = [
+        {"key": p["key"], "name": p["name"], "curve": curve, "power_w": 60.0, "part": p["key"]}
+        for p in parts
+        if p["key"].startswith("blower")
+    ]
+    hoses = [
+        {
+            "key": p["key"],
+            "name": p["name"],
+            "bore_m": 0.0508,
+            "roughness_m": 0.0005,
+            "part": p["key"],
+        }
+        for p in parts
+        if p["key"] == "jumper_hose"
+    ]
+    return {**catalogue, "blowers": blowers, "hoses": hoses}
+
+
+STEPS: dict[int, Callable[[Raw], Raw]] = {1: _name_and_fill}
 
 
 def raise_format(raw: Raw, name: str) -> Raw:

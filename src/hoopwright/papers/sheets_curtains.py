@@ -7,7 +7,8 @@ from typing import NamedTuple
 from hoopwright.cover.cover import CurtainSpan
 from hoopwright.curtain import course
 from hoopwright.curtain.curtain import Course, CurtainWork
-from hoopwright.farm.catalogue import Catalogue, Drive
+from hoopwright.farm.catalogue import Catalogue
+from hoopwright.farm.drive import Drive
 from hoopwright.farm.farm import Farm, Tunnel
 from hoopwright.farm.side import Panel
 from hoopwright.papers.cautions import caution_texts

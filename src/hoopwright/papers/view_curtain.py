@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from hoopwright.cover.cover import CurtainSpan
 from hoopwright.curtain.curtain import CurtainWork
 from hoopwright.curtain.hung import NEAR_M
-from hoopwright.farm.catalogue import GearedCrank, HandCrank, LineDrum
+from hoopwright.farm.drive import GearedCrank, HandCrank, LineDrum
 from hoopwright.farm.farm import Limits
 from hoopwright.farm.side import Panel, SideKind
 from hoopwright.papers.scene import (

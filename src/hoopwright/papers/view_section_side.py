@@ -13,7 +13,7 @@ from itertools import pairwise
 
 from hoopwright.cover.cover import CurtainSpan
 from hoopwright.curtain.curtain import CurtainWork
-from hoopwright.farm.catalogue import GearedCrank
+from hoopwright.farm.drive import GearedCrank
 from hoopwright.papers.scene import (
     Handle,
     Line,

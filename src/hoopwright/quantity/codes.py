@@ -170,6 +170,7 @@ CODES: dict[str, Code] = {
     "1/min": _alike("turns in a minute", "turns/min", 1, size=1 / MINUTE_S),
     "1/h": _alike("changes in an hour", "changes/h", 1, size=1 / HOUR_S),
     "deg": _alike("angle", "\u00b0", 1, size=DEGREE_RAD),
+    "s": _alike("time", "s", 1),
     "min": _alike("time", "min", 1, size=MINUTE_S),
     "h": _alike("time", "h", 1, size=HOUR_S),
     "year": _alike("time", "yr", 1, size=YEAR_S),

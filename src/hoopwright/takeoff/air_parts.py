@@ -30,7 +30,7 @@ def count_air(site: Site) -> Iterator[Need]:
     if site.air.blower is not None and site.inflation.cells:
         where = phrase("inflation blower")
         mark = "air/blower"
-        yield need(site.air.blower, 1, where, mark, "One for the tunnel")
+        yield need(site.catalogue.blower(site.air.blower).part, 1, where, mark, "One for the tunnel")
         yield need("air_inlet", 1, where, mark, "One for the blower, so that it takes outside air")
         yield from _count_hose(site, where.template, mark, flanges=1)
     for number, jumper in enumerate(site.inflation.jumpers, start=1):

@@ -7,7 +7,7 @@ which a bar lies is sewn or welded when the curtain is made and takes no part.
 from collections.abc import Callable, Iterator
 
 from hoopwright.curtain.curtain import CurtainWork
-from hoopwright.farm.catalogue import Bar, Joint
+from hoopwright.farm.bar import Bar, Joint
 from hoopwright.farm.side import BottomEdge
 from hoopwright.quantity.working import DERIVED, Phrase, Term, phrase
 from hoopwright.takeoff.drive_parts import count_drive

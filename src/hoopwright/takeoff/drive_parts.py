@@ -8,7 +8,7 @@ import math
 from collections.abc import Iterator
 
 from hoopwright.curtain.curtain import CurtainWork
-from hoopwright.farm.catalogue import Drive, GearedCrank, HandCrank
+from hoopwright.farm.drive import Drive, GearedCrank, HandCrank
 from hoopwright.quantity.working import DERIVED, Phrase, Term
 from hoopwright.takeoff.need import Need
 from hoopwright.takeoff.site import Site, need

@@ -4,9 +4,10 @@ from collections.abc import Callable, Iterator
 
 from hoopwright.cover.cover import Cover
 from hoopwright.curtain.curtain import CurtainWork
+from hoopwright.farm.air import Air
 from hoopwright.farm.catalogue import Catalogue
 from hoopwright.farm.frame import Frame
-from hoopwright.farm.side import Air, Side
+from hoopwright.farm.side import Side
 from hoopwright.farm.skin import End, Skin
 from hoopwright.inflation.inflation import Inflation
 from hoopwright.survey.survey import Survey

@@ -11,9 +11,10 @@ from functools import lru_cache
 from hoopwright.cover import own_sheets
 from hoopwright.cover.cover import Cover, FixedSpan
 from hoopwright.curtain.curtain import CurtainWork
+from hoopwright.farm.air import Air
 from hoopwright.farm.catalogue import Catalogue, Part
 from hoopwright.farm.frame import Frame
-from hoopwright.farm.side import Air, Panel, Side
+from hoopwright.farm.side import Panel, Side
 from hoopwright.farm.skin import End, Skin
 from hoopwright.inflation.inflation import Inflation
 from hoopwright.quantity.working import PRACTICE, Phrase, Term, Working
