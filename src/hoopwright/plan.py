@@ -173,7 +173,7 @@ def _skin_tunnel(
         weather,
         skin.allowances.bar_wrap_m,
     )
-    inflation = _inflation(survey, skin, sides, air, cover, bench)
+    inflation = _inflation(survey, skin, sides, ends, air, cover, bench)
     airing = _airing(survey, sides, curtains, weather)
     needs = _needs(frame, survey, skin, sides, ends, air, cover, curtains, inflation, catalogue)
     order = place_order(((tunnel.name, needs),), ((tunnel.name, cover.pieces),), catalogue)

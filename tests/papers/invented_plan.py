@@ -446,6 +446,8 @@ def _inflation() -> Inflation:
             edge=edge,  # type: ignore[arg-type]  # one of four words
             length_m=12.192 if edge in ("top", "bottom") else 1.9,
             passes=2,
+            spacing_m=0.025,
+            strokes=0,
             total_m=24.384 if edge in ("top", "bottom") else 3.8,
             minutes=21.3,
         )
@@ -459,6 +461,8 @@ def _inflation() -> Inflation:
             from_m=0.0,
             to_m=25.6032,
             volume_m3=21.5,
+            area_m2=221.0,
+            unit_leak_m3_s=0.00088,
             fed=True,
         ),
         Cell(
@@ -468,18 +472,31 @@ def _inflation() -> Inflation:
             from_m=0.9144,
             to_m=13.1064,
             volume_m3=1.4,
+            area_m2=15.4,
+            unit_leak_m3_s=0.000092,
             fed=False,
         ),
     )
-    jumper = Jumper(mark="jumper/0", from_cell=cells[0].mark, to_cell=cells[1].mark, side=0, at_m=7)
+    jumper = Jumper(
+        mark="jumper/0",
+        from_cell=cells[0].mark,
+        to_cell=cells[1].mark,
+        side=0,
+        at_m=7,
+        placed=False,
+    )
     return Inflation(
         seals=seals,
         cells=cells,
         jumpers=(jumper,),
         seal_m=56.4,
+        strokes=0,
+        elements=1,
         bench_min=85.2,
         volume_m3=22.9,
         blower="blower",
+        no_feed=(),
+        idle=(),
     )
 
 

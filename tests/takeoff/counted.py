@@ -68,7 +68,7 @@ def site(
         air=air,
         cover=cover,
         curtains=curtains,
-        inflation=fill_cells(survey, skin, sides, air, cover, Bench()),
+        inflation=fill_cells(survey, skin, sides, ends, air, cover, Bench()),
         catalogue=catalogue,
     )
 

@@ -1,12 +1,14 @@
 """Hoses that carry air from the cell the blower feeds to every other cell.
 
 The roof cells stand in a row; air goes from one to the next across the cross seam between them. A
-curtain takes its air from the roof over it. A cell longer than the limit gets two hoses, so that
-it fills evenly and one kinked hose does not empty it: a curtain near both ends, a roof cell on
-both slopes. How many and where is common practice, no published source.
+curtain takes its air from the roof over it, an end wall from the roof cell at its end. A cell
+longer than the limit gets two hoses, so that it fills evenly and one kinked hose does not empty it:
+a curtain near both ends, a roof cell on both slopes. How many and where is common practice, no
+published source.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
 from itertools import pairwise
 
 from hoopwright.inflation.inflation import Cell, Jumper
@@ -15,26 +17,55 @@ END_M = 1.0
 SEAM_M = 0.5
 
 
-def place_jumpers(
-    roof: Sequence[Cell], curtains: Iterable[tuple[int, Cell]], long_cell_m: float
-) -> tuple[Jumper, ...]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Joined:
+    """The cells that jumpers are to join.
+
+    Attributes:
+        roof: Roof cells from the front to the back.
+        curtains: Curtain cells, each with its side, 0 or 1.
+        ends: Cells of end walls, each with its end: 0 front, 1 back.
+    """
+
+    roof: tuple[Cell, ...]
+    curtains: tuple[tuple[int, Cell], ...] = ()
+    ends: tuple[tuple[int, Cell], ...] = ()
+
+    @property
+    def cells(self) -> tuple[Cell, ...]:
+        """Return all cells: roof, curtains, ends."""
+        return (*self.roof, *(c for _, c in self.curtains), *(c for _, c in self.ends))
+
+
+def place_jumpers(joined: Joined, long_cell_m: float) -> tuple[Jumper, ...]:
     """Return the hoses that join every cell to the first roof cell.
 
     Without a roof cell there is no air to give, and no hose.
 
     Args:
-        roof: Roof cells from the front to the back.
-        curtains: Curtain cells, each with its side, 0 or 1.
+        joined: The cells.
         long_cell_m: A cell longer than this gets two hoses, m.
 
     Source:
         Common practice, no published source.
     """
+    roof = joined.roof
     if not roof:
         return ()
-    runs = [*_over_seams(roof, long_cell_m), *_to_curtains(roof, curtains, long_cell_m)]
+    runs = [
+        *_over_seams(roof, long_cell_m),
+        *_to_curtains(roof, joined.curtains, long_cell_m),
+        *_to_ends(roof, joined.ends),
+    ]
     return tuple(
-        Jumper(mark=f"jumper/{n}", from_cell=giver, to_cell=taker, side=side, at_m=at_m)
+        Jumper(
+            mark=f"jumper/{n}",
+            from_cell=giver,
+            to_cell=taker,
+            side=side,
+            at_m=at_m,
+            placed=False,
+        )
         for n, (giver, taker, side, at_m) in enumerate(runs)
     )
 
@@ -55,6 +86,11 @@ def _to_curtains(
     for side, cell in curtains:
         for giver, at_m in _spots(roof, cell, long_cell_m):
             yield giver.mark, cell.mark, side, at_m
+
+
+def _to_ends(roof: Sequence[Cell], ends: Iterable[tuple[int, Cell]]) -> Iterator[Run]:
+    for n, cell in ends:
+        yield roof[-1 if n else 0].mark, cell.mark, None, cell.from_m
 
 
 def _spots(roof: Sequence[Cell], cell: Cell, long_cell_m: float) -> list[tuple[Cell, float]]:

@@ -1,17 +1,23 @@
-"""The seals that close the edges of an inflated curtain.
+"""The seals that close the edges of inflated curtains and end walls.
 
 A curtain that is a sheet of its own is sealed all round. In one sheet the curtain has no edge at
 the hip: there the clamp of the hip board closes it. The edges of a roof are gripped in channel, and
-so are both sides of a cross seam; none of them is sealed.
+so are both sides of a cross seam; none of them is sealed. An end wall is gripped in channel over
+the bow and round its doors; its foot is not, and is sealed.
+
+A sealer either runs on along the edge, or a bar closes stroke by stroke: the first stroke seals the
+length of the bar, each further one what it does not lap over the stroke before.
 """
 
+import math
 from typing import Literal
 
 from hoopwright.cover.cover import CurtainSpan
-from hoopwright.farm import Bench
+from hoopwright.farm import Bench, End
 from hoopwright.farm.skin import Covering
 from hoopwright.inflation.inflation import Seal
 from hoopwright.quantity.working import DERIVED, ENTERED, Term, Working
+from hoopwright.survey.survey import Survey
 
 Edge = Literal["top", "bottom", "front", "back"]
 
@@ -19,6 +25,7 @@ EDGES: dict[Covering, tuple[Edge, ...]] = {
     "roof_and_sides": ("top", "bottom", "front", "back"),
     "one_sheet": ("bottom", "front", "back"),
 }
+EXACT = 1e-9
 
 
 def seal_edges(
@@ -30,57 +37,146 @@ def seal_edges(
         span: The curtain.
         covering: How the skin is laid.
         passes: Seals along each edge.
-        bench: How fast seals are made.
+        bench: How seals are made.
 
     Source:
         Each figure keeps its own working.
     """
-    length_of: dict[Edge, float] = {
-        "top": span.length_m,
-        "bottom": span.length_m,
-        "front": span.cut_height_m,
-        "back": span.cut_height_m,
-    }
-    return tuple(_seal(span.mark, edge, length_of[edge], passes, bench) for edge in EDGES[covering])
+    along = Term("length of the curtain", span.length_m, "m")
+    up = Term("cut height of the curtain", span.cut_height_m, "m")
+    return tuple(
+        _seal(
+            span.mark,
+            edge,
+            span.length_m if edge in ("top", "bottom") else span.cut_height_m,
+            passes,
+            bench,
+            Working(
+                "length_m",
+                f"The {edge} edge is as long as that side of the sheet.",
+                (along if edge in ("top", "bottom") else up,),
+            ),
+        )
+        for edge in EDGES[covering]
+    )
 
 
-def seal_minutes(total_m: float, bench: Bench) -> float:
+def seal_foot(n: int, survey: Survey, end: End, passes: int, bench: Bench) -> tuple[Seal, ...]:
+    """Return the seal along the foot of an inflated end wall; none where doors take it all.
+
+    Args:
+        n: 0 for the front end, 1 for the back.
+        survey: The frame as built.
+        end: The end wall as chosen.
+        passes: Seals along the foot.
+        bench: How seals are made.
+
+    Source:
+        The edges of doors are gripped in channel: common practice, no published source.
+    """
+    ground_m = -2 * survey.curve.point_at(0.0)[0]
+    doors_m = sum(door.width_m for door in end.doors)
+    length_m = ground_m - doors_m
+    if length_m <= 0:
+        return ()
+    foot = Working(
+        "length_m",
+        "The foot of the end wall from leg to leg, less its doors.",
+        (Term("width at the ground", ground_m, "m"), Term("doors", doors_m, "m")),
+    )
+    return (_seal(f"end/{n}", "bottom", length_m, passes, bench, foot),)
+
+
+def count_strokes(length_m: float, bench: Bench) -> int:
+    """Return the strokes of the bar for one pass along an edge; 0 with a sealer that runs on.
+
+    Args:
+        length_m: Length of the edge, m.
+        bench: Sealer, length of its bar and overlap of two strokes.
+
+    Source:
+        Derived here: n strokes reach n x bar less (n - 1) x overlap.
+    """
+    if bench.sealer == "running":
+        return 0
+    advance_m = bench.bar_m - bench.bar_overlap_m
+    return max(1, math.ceil((length_m - bench.bar_overlap_m) / advance_m - EXACT))
+
+
+def seal_minutes(total_m: float, strokes: int, bench: Bench) -> float:
     """Return the bench time for one edge, minutes.
 
     Args:
         total_m: All passes along the edge, m.
-        bench: Sealing rate and set-up for one edge.
+        strokes: Strokes of the bar for all passes.
+        bench: Sealer, its rate or the time of a stroke, and set-up for one edge.
 
     Source:
-        Derived here; rate and set-up: the user's entry.
+        Derived here; rate, stroke and set-up: the user's entry.
     """
-    return total_m / bench.seal_rate_m_min + bench.set_up_min
+    if bench.sealer == "running":
+        return total_m / bench.seal_rate_m_min + bench.set_up_min
+    return strokes * bench.stroke_s / 60 + bench.set_up_min
 
 
-def _seal(mark: str, edge: Edge, length_m: float, passes: int, bench: Bench) -> Seal:
+def _seal(
+    mark: str, edge: Edge, length_m: float, passes: int, bench: Bench, length: Working
+) -> Seal:
     total_m = length_m * passes
-    count = Term("passes", passes, "count")
-    rate = Term("sealing rate", bench.seal_rate_m_min, "m/min")
-    set_up = Term("set-up", bench.set_up_min, "min")
-    of = "length" if edge in ("top", "bottom") else "cut height"
-    length = Term(f"{of} of the curtain", length_m, "m")
-    total = Term("seal", total_m, "m")
+    strokes = passes * count_strokes(length_m, bench)
     return Seal(
         mark=mark,
         edge=edge,
         length_m=length_m,
         passes=passes,
+        spacing_m=bench.spacing_m if passes > 1 else 0.0,
         total_m=total_m,
-        minutes=seal_minutes(total_m, bench),
-        workings=(
-            Working("length_m", f"The {edge} edge is as long as the {of} of the sheet.", (length,)),
-            Working("passes", "Seals along each edge, side by side.", (count,), ENTERED),
-            Working("total_m", "Length of the edge times passes.", (length, count)),
-            Working(
-                "minutes",
-                "Seal over sealing rate, and set-up for the edge.",
-                (total, rate, set_up),
-                f"{DERIVED}; rate and set-up: {ENTERED}",
-            ),
+        strokes=strokes,
+        minutes=seal_minutes(total_m, strokes, bench),
+        workings=(length, *_seal_workings(length_m, passes, strokes, bench)),
+    )
+
+
+def _seal_workings(length_m: float, passes: int, strokes: int, bench: Bench) -> tuple[Working, ...]:
+    edge, count = Term("edge", length_m, "m"), Term("passes", passes, "count")
+    spacing = Term("between two seals", bench.spacing_m, "m_thin")
+    return (
+        Working("passes", "Seals along each edge, side by side.", (count,), ENTERED),
+        Working("spacing_m", "From one seal to the next; none with one.", (spacing,), ENTERED),
+        Working("total_m", "Length of the edge times passes.", (edge, count)),
+        _stroke_working(edge, count, bench),
+        _minute_working(Term("seal", length_m * passes, "m"), strokes, bench),
+    )
+
+
+def _stroke_working(edge: Term, count: Term, bench: Bench) -> Working:
+    if bench.sealer == "running":
+        return Working("strokes", "The sealer runs on and makes no strokes.", (count,), ENTERED)
+    return Working(
+        "strokes",
+        "Edge less the overlap, over the bar less the overlap, rounded up, times passes.",
+        (
+            edge,
+            Term("bar", bench.bar_m, "m"),
+            Term("overlap", bench.bar_overlap_m, "m_thin"),
+            count,
         ),
+        f"{DERIVED}; bar and overlap: {ENTERED}",
+    )
+
+
+def _minute_working(total: Term, strokes: int, bench: Bench) -> Working:
+    set_up = Term("set-up", bench.set_up_min, "min")
+    if bench.sealer == "running":
+        return Working(
+            "minutes",
+            "Seal over sealing rate, and set-up for the edge.",
+            (total, Term("sealing rate", bench.seal_rate_m_min, "m/min"), set_up),
+            f"{DERIVED}; rate and set-up: {ENTERED}",
+        )
+    return Working(
+        "minutes",
+        "Strokes times the time of one, and set-up for the edge.",
+        (Term("strokes", strokes, "count"), Term("one stroke", bench.stroke_s, "s"), set_up),
+        f"{DERIVED}; stroke and set-up: {ENTERED}",
     )
