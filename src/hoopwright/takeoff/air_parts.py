@@ -1,40 +1,45 @@
 """What the air between two layers takes, and tapes and spares for the film.
 
-The lengths and rates here are common practice without a published source.
+The rates of tape are common practice without a published source.
 """
 
-import math
 from collections.abc import Iterator
 
-from hoopwright.inflation.inflation import Jumper
-from hoopwright.quantity.working import Term, phrase
+from hoopwright.farm import Hose
+from hoopwright.inflation import feed_hose, jumper_hose
+from hoopwright.quantity.working import ENTERED, Phrase, Term, phrase
 from hoopwright.takeoff.need import Need
 from hoopwright.takeoff.site import Site, need
 
-HOSE_M = 0.9
+HOSE = "jumper_hose"
 FLANGES_AT_JUMPER = 2
 CLAMPS_AT_HOSE = 2
 BOW_TAPE_M = 0.9
 REPAIR_TAPE_M_M2 = 0.05
-SEAL_OF_ELEMENT_M = 150.0
 
 
 def count_air(site: Site) -> Iterator[Need]:
-    """Return blower, outside-air inlet, jumpers and their fittings.
+    """Return blower, outside-air inlet, hoses and their fittings.
 
     Source:
-        Air from outside through one blower, one flange where its hose meets the inner layer, one
-        at each end of a jumper, a clamp at each end of a hose: common practice, no published
-        source.
+        One flange where the hose of the blower meets the inner layer, one at each end of a
+        jumper, a clamp at each end of a hose: common practice, no published source.
     """
-    if site.air.blower is not None and site.inflation.cells:
+    air, hoses = site.air, site.catalogue.hoses
+    if air.blower is not None and site.inflation.cells:
         where = phrase("inflation blower")
         mark = "air/blower"
-        yield need(site.catalogue.blower(site.air.blower).part, 1, where, mark, "One for the tunnel")
-        yield need("air_inlet", 1, where, mark, "One for the blower, so that it takes outside air")
-        yield from _count_hose(site, where.template, mark, flanges=1)
-    for number, jumper in enumerate(site.inflation.jumpers, start=1):
-        yield from _count_hose(site, f"jumper {number}", jumper.mark, FLANGES_AT_JUMPER, jumper)
+        yield need(site.catalogue.blower(air.blower).part, 1, where, mark, "One for the tunnel")
+        if air.outside_air:
+            rule = "One for the blower, so that it takes outside air"
+            yield need("air_inlet", 1, where, mark, rule)
+        feed = feed_hose(air, hoses)
+        yield from _count_hose(site, feed, air.feed_hose_m, where, mark, flanges=1)
+    hose = jumper_hose(air, hoses)
+    for jumper in site.inflation.jumpers:
+        number = int(jumper.mark.rpartition("/")[2]) + 1
+        where = phrase("{name} at {at}", name=f"jumper {number}", at=(jumper.at_m, "m"))
+        yield from _count_hose(site, hose, air.jumper_hose_m, where, jumper.mark, FLANGES_AT_JUMPER)
 
 
 def count_tapes(site: Site) -> Iterator[Need]:
@@ -62,31 +67,34 @@ def count_tapes(site: Site) -> Iterator[Need]:
         Term("film", site.cover.film_area_m2, "m2"),
         Term("tape for one square metre", REPAIR_TAPE_M_M2, "m"),
     )
-    if site.inflation.seal_m > 0:
+    if site.inflation.elements > 0:
+        used = site.inflation.working("elements")
         yield need(
             "seal_element",
-            math.ceil(site.inflation.seal_m / SEAL_OF_ELEMENT_M - 1e-9),
+            site.inflation.elements,
             phrase("sealing bench"),
             "roof",
-            "Length of all seals divided by what one element seals, rounded up",
-            Term("seals", site.inflation.seal_m, "m"),
-            Term("one element seals", SEAL_OF_ELEMENT_M, "m"),
+            used.rule.removesuffix("."),
+            *used.inputs,
+            source=used.source,
         )
 
 
 def _count_hose(
-    site: Site, name: str, mark: str, flanges: int, jumper: Jumper | None = None
+    site: Site, hose: Hose | None, length_m: float, where: Phrase, mark: str, flanges: int
 ) -> Iterator[Need]:
-    where = phrase("{name} at {at}", name=name, at=(jumper.at_m, "m")) if jumper else phrase(name)
-    part = site.part("jumper_hose")
+    """Return a hose and its fittings; a hose sold as a kit is counted by the piece."""
+    key = HOSE if hose is None else hose.part
+    part = site.part(key)
     by_length = part is None or part.counted_in == "m"
     yield need(
-        "jumper_hose",
-        HOSE_M if by_length else 1,
+        key,
+        length_m if by_length else 1,
         where,
         mark,
         "One hose",
-        Term("one hose", HOSE_M, "m"),
+        Term("one hose", length_m, "m"),
+        source=ENTERED,
     )
     yield need("jumper_flange", flanges, where, mark, "One at each film that the hose meets")
     yield need("hose_clamp", CLAMPS_AT_HOSE, where, mark, "One at each end of the hose")
