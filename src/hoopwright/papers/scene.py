@@ -47,7 +47,8 @@ Style = Literal[
 """Names of the palette table, from what is drawn first to what is drawn last.
 
 What has the style "open" is the outline of a roll or rod where it lies when the curtain is open;
-"proposed" is a split that is offered and not chosen.
+"proposed" is a split that is offered and not chosen. "dimension" is also the line at which a view
+is broken off.
 """
 
 STYLES: tuple[Style, ...] = Style.__args__  # type: ignore[attr-defined]  # known at run time only

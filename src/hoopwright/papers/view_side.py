@@ -1,4 +1,11 @@
-"""The elevation of one side: curtains, pockets, splits, gutter, and the roof above."""
+"""The elevation of one side: curtains, pockets, splits, gutter, and the foot of the roof.
+
+Nothing happens on the roof further up that the plan and the section do not show better, so it is
+cut off a little above the hip, at a break line: a thin line with zigzags.
+
+Source:
+    The thin line with zigzags where a view is broken off: ISO 128 (clause from memory).
+"""
 
 from collections.abc import Iterator
 from itertools import pairwise
@@ -8,7 +15,9 @@ from hoopwright.papers.scene import (
     Handle,
     Label,
     Line,
+    Point,
     Polygon,
+    Polyline,
     Shape,
     Style,
     Symbol,
@@ -19,7 +28,10 @@ from hoopwright.papers.subject import Subject
 from hoopwright.papers.view_curtain import draw_curtains
 
 NUMBER_ROW = 1
-OFFER_SHARE = 0.2
+OFFER_SHARE = 0.5
+GRIP_SHARE = 0.62
+CUT_SHARE, CUT_LEAST_M, CUT_SPARED_M = 0.25, 0.6, 0.15
+ZIGZAGS, ZIGZAG_M = 4, (0.12, 0.1)
 
 
 def draw_side(subject: Subject, side: int) -> View:
@@ -42,15 +54,48 @@ def draw_side(subject: Subject, side: int) -> View:
         *_splits(subject, side),
         *_offered(subject, side),
         *_jumpers(subject, side),
+        *_break_line(subject, side),
     )
     return View(
         name=("first_side", "second_side")[side],
         title=f"{chosen.name} · front end at the left",
         described=f"Elevation of the {chosen.name}: {len(chosen.panels)} curtains, "
-        f"{len(chosen.splits)} splits. The front end is at the left.",
-        box=(-tail_m, 0.0, survey.length_m + tail_m, survey.height_m),
+        f"{len(chosen.splits)} splits. The front end is at the left; the roof is shown up to "
+        f"{subject.size(cut_height(subject, side))}.",
+        box=(-tail_m, 0.0, survey.length_m + tail_m, cut_height(subject, side)),
         shapes=shapes,
     )
+
+
+def cut_height(subject: Subject, side: int) -> float:
+    """Return up to where the elevation of a side shows the roof, m over the ground.
+
+    It is a quarter of the way from the hip to the ridge, or as much more as a handle and a text
+    need; where little would be cut off nothing is.
+    """
+    hip_m, ridge_m = _hip_m(subject, side), subject.survey.height_m
+    cut_m = hip_m + max(CUT_LEAST_M, CUT_SHARE * (ridge_m - hip_m))
+    return cut_m if cut_m < ridge_m - CUT_SPARED_M else ridge_m
+
+
+def _break_line(subject: Subject, side: int) -> Iterator[Shape]:
+    """Yield the line with zigzags at which the roof is cut off, when it is."""
+    cut_m, survey = cut_height(subject, side), subject.survey
+    if cut_m >= survey.height_m:
+        return
+    tail_m = subject.tunnel.skin.allowances.end_tail_m
+    left_m, right_m = -tail_m, survey.length_m + tail_m
+    half_m, high_m = ZIGZAG_M
+    points: list[Point] = [(left_m, cut_m)]
+    for number in range(ZIGZAGS):
+        middle_m = left_m + (right_m - left_m) * (number + 0.5) / ZIGZAGS
+        points += [
+            (middle_m - half_m, cut_m),
+            (middle_m - half_m / 2, cut_m + high_m),
+            (middle_m + half_m / 2, cut_m - high_m),
+            (middle_m + half_m, cut_m),
+        ]
+    yield Polyline("", "dimension", (*points, (right_m, cut_m)))
 
 
 def _hip_m(subject: Subject, side: int) -> float:
@@ -60,7 +105,7 @@ def _hip_m(subject: Subject, side: int) -> float:
 def _roof(subject: Subject, side: int) -> Iterator[Shape]:
     """Yield the roof film above the hip, its tails, and the cross seams."""
     survey, skin = subject.survey, subject.tunnel.skin
-    low_m, high_m = _hip_m(subject, side), survey.height_m
+    low_m, high_m = _hip_m(subject, side), cut_height(subject, side)
     tail_m = skin.allowances.end_tail_m
     for piece in subject.chosen.cover.pieces:
         style: Style = "roof inner" if piece.layer == "inner" else "roof"
@@ -78,7 +123,7 @@ def _roof(subject: Subject, side: int) -> Iterator[Shape]:
         yield Polygon(mark, "seam", rectangle(at_m - half_m, low_m, at_m + half_m, high_m))
         ends = (at_m, low_m, at_m, high_m)
         yield Line(mark, "seam", ends)
-        grip = (at_m, low_m + 0.62 * (high_m - low_m))
+        grip = (at_m, low_m + GRIP_SHARE * (high_m - low_m))
         yield Handle(mark, "seam", ends, grip, "seam", "along")
 
 
@@ -106,10 +151,10 @@ def _fixed_label(subject: Subject, span: FixedSpan, middle_m: float, height_m: f
 def _frame(subject: Subject, side: int) -> Iterator[Shape]:
     """Yield bows with their numbers, boards and end walls."""
     survey, boards = subject.survey, subject.tunnel.frame.boards[side]
-    bays = [b - a for a, b in pairwise(survey.bows_m)]
+    cut_m, bays = cut_height(subject, side), [b - a for a, b in pairwise(survey.bows_m)]
     for index, at_m in enumerate(survey.bows_m):
         mark = f"bow/{index}"
-        yield Line(mark, "bow", (at_m, 0.0, at_m, survey.height_m))
+        yield Line(mark, "bow", (at_m, 0.0, at_m, cut_m))
         room_m = bays[min(index, len(bays) - 1)]
         text = str(index + 1)
         yield Label(mark, "label", (at_m, 0.0), text, room_m, row=NUMBER_ROW, number=True)
@@ -125,7 +170,7 @@ def _frame(subject: Subject, side: int) -> Iterator[Shape]:
     yield Handle(hip, "hip", ends, (0.0, hip_m), "hip", "up")
     for number, at_m in enumerate((0.0, length_m)):
         if subject.tunnel.ends[number].film is not None:
-            yield Line(f"end/{number}", "end wall", (at_m, 0.0, at_m, survey.height_m))
+            yield Line(f"end/{number}", "end wall", (at_m, 0.0, at_m, cut_m))
 
 
 def _splits(subject: Subject, side: int) -> Iterator[Shape]:
@@ -143,7 +188,7 @@ def _splits(subject: Subject, side: int) -> Iterator[Shape]:
 def _offered(subject: Subject, side: int) -> Iterator[Shape]:
     """Yield the splits that are offered; they show nothing that could be picked."""
     hip_m, length_m = _hip_m(subject, side), subject.survey.length_m
-    label_m = hip_m + OFFER_SHARE * (subject.survey.height_m - hip_m)
+    label_m = hip_m + OFFER_SHARE * (cut_height(subject, side) - hip_m)
     for at_m in subject.offered(side):
         yield Line("", "proposed", (at_m, 0.0, at_m, hip_m))
         text, room_m = f"Proposed split · {subject.size(at_m)}", 2 * min(at_m, length_m - at_m)
