@@ -1,8 +1,9 @@
-"""A tunnel laid with film, for the tests of the cover."""
+"""A tunnel laid with film and filled with air, for the tests of cover and inflation."""
 
 from hoopwright.cover import Cover, Piece, lay_skin
-from hoopwright.farm import Tunnel
+from hoopwright.farm import Bench, Tunnel
 from hoopwright.farm.skin import Covering
+from hoopwright.inflation import Inflation, fill_cells
 from hoopwright.survey import survey_frame
 from samples import small_catalogue
 
@@ -17,6 +18,21 @@ def laid(tunnel: Tunnel, covering: Covering = "roof_and_sides") -> Cover:
         tunnel.ends,
         small_catalogue().films,
         tunnel.air.inflated_sides,
+    )
+
+
+def filled(
+    tunnel: Tunnel, covering: Covering = "roof_and_sides", bench: Bench | None = None
+) -> Inflation:
+    """Return the tunnel's cells with the skin laid one way."""
+    return fill_cells(
+        survey_frame(tunnel.frame),
+        tunnel.skin,
+        tunnel.sides,
+        tunnel.ends,
+        tunnel.air,
+        laid(tunnel, covering),
+        bench or Bench(),
     )
 
 

@@ -218,6 +218,15 @@ def double_tunnel() -> Tunnel:
     )
 
 
+def with_double_ends(plain: Tunnel) -> Tunnel:
+    """Return a tunnel with both end walls of two inflated layers."""
+    front, back = plain.ends
+    return plain.but(
+        ends=(front.but(film=layers(2)), back.but(film=layers(2))),
+        air=plain.air.but(inflated_ends=(True, True)),
+    )
+
+
 def small_farm(*tunnels: Tunnel) -> Farm:
     """Return a farm with the given tunnels, or with one plain tunnel."""
     return Farm(

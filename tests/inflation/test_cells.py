@@ -1,39 +1,15 @@
 """The whole stage: which cells a skin has, how much air they hold, what they are fed by."""
 
-import math
 from dataclasses import fields
-from typing import Any
 
 import pytest
-from scipy.integrate import quad
 
-from hoopwright.farm import Bench, Side, Tunnel
+from hoopwright.farm import Bench, Door, PlacedJumper, Side, Split, Tunnel
 from hoopwright.farm.skin import Covering
-from hoopwright.inflation import Inflation, fill_cells
+from hoopwright.inflation import Inflation
 from hoopwright.quantity.working import Explained, explain
-from hoopwright.survey import survey_frame
-from laying import laid
-from samples import (
-    double_tunnel,
-    drop_side,
-    gothic_profile,
-    layers,
-    rafter_profile,
-    side,
-    tunnel,
-    woven_side,
-)
-
-
-def _filled(filled: Tunnel, covering: Covering = "roof_and_sides") -> Inflation:
-    return fill_cells(
-        survey_frame(filled.frame),
-        filled.skin,
-        filled.sides,
-        filled.air,
-        laid(filled, covering),
-        Bench(),
-    )
+from laying import filled as _filled
+from samples import double_tunnel, drop_side, layers, side, tunnel, with_double_ends, woven_side
 
 
 def _with_seams(plain: Tunnel, *seams_m: float) -> Tunnel:
@@ -67,30 +43,6 @@ def test_roof_of_two_layers_is_one_fed_cell() -> None:
 
 def test_roof_edges_are_gripped_and_not_sealed() -> None:
     assert _filled(_with_seams(tunnel(roof_layers=2), 9.0)).seals == ()
-
-
-def test_air_in_a_round_roof_is_the_integral_between_its_arcs() -> None:
-    # Round bow of 8 m with a rise of 2.2 m from legs of 1.5 m, hip board at the top of the leg, no
-    # tube: chord 8 m. The outer layer stands 0.15 m higher at the ridge.
-    plain = tunnel(roof_layers=2)
-    bare = plain.but(frame=plain.frame.but(tube_diameter_m=0.0))
-
-    def between(across_m: float) -> float:
-        heights = []
-        for rise_m in (2.2, 2.35):
-            radius_m = (16 + rise_m**2) / (2 * rise_m)
-            heights.append(math.sqrt(radius_m**2 - across_m**2) - radius_m + rise_m)
-        return heights[1] - heights[0]
-
-    area_m2, _ = quad(between, -4, 4)
-    assert _filled(bare).volume_m3 == pytest.approx(24.0 * area_m2, rel=1e-6)
-
-
-@pytest.mark.parametrize("profile", [None, gothic_profile(), rafter_profile()])
-def test_air_in_a_roof_lies_between_half_and_all_of_gap_times_cover(profile: Any) -> None:
-    inflation = _filled(tunnel(profile, roof_layers=2))
-    box_m3 = 0.15 * survey_frame(tunnel(profile).frame).roof_girth_m * 24.0
-    assert 0.5 * box_m3 < inflation.volume_m3 < box_m3
 
 
 def test_cross_seams_cut_the_roof_into_cells_that_hold_the_same_air() -> None:
@@ -183,15 +135,92 @@ def test_curtains_of_one_layer_hold_no_air(
     assert [j.to_cell for j in inflation.jumpers] == cells[1:]
 
 
-def test_air_in_a_curtain_is_the_integral_under_its_bow() -> None:
-    # On upright legs 1.5 - 0.25 = 1.25 m from hip seam to bar, bowed out by 0.15 m.
-    inflation = _filled(double_tunnel())
-    cell = inflation.cells[1]
-    radius_m = (1.25**2 / 4 + 0.15**2) / (2 * 0.15)
-    area_m2, _ = quad(
-        lambda up_m: math.sqrt(radius_m**2 - up_m**2) - radius_m + 0.15, -0.625, 0.625
+def test_inflated_ends_are_cells_fed_by_the_roof_cell_next_to_them() -> None:
+    inflation = _filled(_with_seams(with_double_ends(tunnel(roof_layers=2)), 9.0))
+    assert _marks(inflation) == ["cell/roof/0", "cell/roof/1", "cell/end/0", "cell/end/1"]
+    assert [(c.place, c.from_m, c.to_m) for c in inflation.cells[2:]] == [
+        ("end/0", 0.0, 0.0),
+        ("end/1", 24.0, 24.0),
+    ]
+    assert [(j.from_cell, j.to_cell, j.at_m) for j in inflation.jumpers[1:]] == [
+        ("cell/roof/0", "cell/end/0", 0.0),
+        ("cell/roof/1", "cell/end/1", 24.0),
+    ]
+    assert inflation.no_feed == ()
+
+
+def test_ends_are_cells_only_with_two_layers_and_when_chosen() -> None:
+    double = with_double_ends(tunnel(roof_layers=2))
+    front, back = double.ends
+    for ends, chosen, cells in (
+        ((front, back), (False, True), ["cell/end/1"]),
+        ((front, back.but(film=layers(1))), (True, True), ["cell/end/0"]),
+        ((front.but(film=None), back), (True, True), ["cell/end/1"]),
+        ((front, back), (False, False), []),
+    ):
+        made = double.but(ends=ends, air=double.air.but(inflated_ends=chosen))
+        assert _marks(_filled(made))[1:] == cells
+
+
+def test_end_that_is_all_door_holds_no_air() -> None:
+    double = with_double_ends(tunnel(roof_layers=2))
+    gate = Door(width_m=8.0, height_m=3.7)
+    wide = _filled(double.but(ends=(double.ends[0].but(doors=(gate,)), double.ends[1])))
+    assert _marks(wide) == ["cell/roof/0", "cell/end/1"]
+    assert {seal.mark for seal in wide.seals} == {"end/1"}
+
+
+def test_curtain_that_strips_leave_no_room_for_is_no_cell() -> None:
+    # Both splits in one bay: the strip behind the first takes all that lies before the second.
+    crowded = side("West side", (Split(at_m=12.0, join="strip"), Split(at_m=12.6, join="strip")))
+    double = double_tunnel()
+    bare = double.skin.allowances.but(curtain_lap_m=0.0)
+    inflation = _filled(
+        double.but(
+            sides=(crowded, double.sides[1]),
+            skin=double.skin.but(allowances=bare),
+            air=double.air.but(inflated_sides=(True, False)),
+        )
     )
-    assert cell.volume_m3 == pytest.approx(area_m2 * (cell.to_m - cell.from_m), rel=5e-3)
+    assert _marks(inflation) == ["cell/roof/0", "cell/side/0/panel/0", "cell/side/0/panel/2"]
+    assert {seal.mark for seal in inflation.seals} == {"side/0/panel/0", "side/0/panel/2"}
+
+
+def test_cells_that_no_hose_reaches_are_told() -> None:
+    double = double_tunnel()
+    one = (PlacedJumper(surface="second_side", at_m=5.0), PlacedJumper(surface="roof", at_m=5.0))
+    inflation = _filled(double.but(air=double.air.but(jumpers=one)))
+    assert [j.to_cell for j in inflation.jumpers] == ["cell/side/1/panel/0"]
+    assert inflation.no_feed == (
+        "cell/side/0/panel/0",
+        "cell/side/0/panel/1",
+        "cell/side/1/panel/1",
+    )
+    assert inflation.idle == (1,)
+
+
+def test_no_jumper_is_worked_out_when_the_list_placed_by_hand_is_empty() -> None:
+    double = double_tunnel()
+    inflation = _filled(double.but(air=double.air.but(jumpers=())))
+    assert inflation.jumpers == ()
+    assert len(inflation.no_feed) == 4
+
+
+def test_nothing_reaches_any_cell_without_a_blower() -> None:
+    double = double_tunnel()
+    inflation = _filled(double.but(air=double.air.but(blower=None)))
+    assert list(inflation.no_feed) == _marks(inflation)
+
+
+def test_heating_elements_last_for_their_length_of_seal() -> None:
+    # One curtain of two layers on one side, sealed once all round; the element is made to last
+    # for exactly half of that, and for a little less.
+    double = double_tunnel()
+    air = double.air.but(inflated_sides=(True, False), seals_per_edge=1)
+    one = double.but(sides=(side("West side"), double.sides[1]), air=air)
+    seal_m = _filled(one).seal_m
+    for element_m, elements in ((seal_m, 1), (seal_m / 2, 2), (seal_m / 2 - 0.01, 3)):
+        assert _filled(one, bench=Bench(element_m=element_m)).elements == elements
 
 
 def test_totals_are_the_sums_of_what_is_listed() -> None:
@@ -199,6 +228,14 @@ def test_totals_are_the_sums_of_what_is_listed() -> None:
     assert inflation.seal_m == pytest.approx(sum(s.length_m * s.passes for s in inflation.seals))
     assert inflation.bench_min == pytest.approx(inflation.seal_m / 1.5 + 5.0 * 16)
     assert inflation.volume_m3 == pytest.approx(sum(c.volume_m3 for c in inflation.cells))
+    assert inflation.strokes == 0
+
+
+def test_bench_time_of_a_bar_is_that_of_its_strokes() -> None:
+    bench = Bench(sealer="bar", stroke_s=30.0, set_up_min=4.0)
+    inflation = _filled(double_tunnel(), bench=bench)
+    assert inflation.strokes == sum(s.strokes for s in inflation.seals) > 0
+    assert inflation.bench_min == pytest.approx(inflation.strokes / 2 + 4.0 * 16)
 
 
 def _figures(result: Explained) -> set[str]:
@@ -207,9 +244,10 @@ def _figures(result: Explained) -> set[str]:
     return found - {"side", "index"}
 
 
+@pytest.mark.parametrize("bench", [Bench(), Bench(sealer="bar")], ids=["running", "bar"])
 @pytest.mark.parametrize("covering", ["roof_and_sides", "one_sheet"])
-def test_every_figure_says_how_it_was_got(covering: Covering) -> None:
-    inflation = _filled(_with_seams(double_tunnel(), 9.0), covering)
+def test_every_figure_says_how_it_was_got(covering: Covering, bench: Bench) -> None:
+    inflation = _filled(_with_seams(with_double_ends(double_tunnel()), 9.0), covering, bench)
     for result in (inflation, *inflation.cells, *inflation.seals):
         assert {w.figure for w in result.workings} == _figures(result)
         for working in result.workings:
