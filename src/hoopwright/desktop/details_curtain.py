@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
 from hoopwright.curtain import CurtainWork, gauge_words, section_figures
+from hoopwright.desktop.details_air import AIR_CAUTIONS
 from hoopwright.desktop.details_items import (
     Figure,
     Heading,
@@ -142,7 +143,7 @@ def curtain_items(session: Session, n: int, index: int) -> Iterator[Item]:
     work = next((w for w in chosen.curtains if w.mark == mark), None)
     if work is not None:
         aired = any(cell.place == mark for cell in chosen.inflation.cells)
-        yield from _work(work, session.units, ("crank", "air_off") if aired else ("crank",))
+        yield from _work(work, session.units, ("crank", *AIR_CAUTIONS) if aired else ("crank",))
     span = next((s for s in chosen.cover.curtains if s.mark == mark), None)
     if span is not None:
         yield from figures(span, _said(SPAN), session.units)

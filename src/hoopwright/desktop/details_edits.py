@@ -4,11 +4,18 @@ from collections.abc import Callable
 
 from hoopwright.desktop.details_items import Act, Entry, Special
 from hoopwright.desktop.field import UNLIMITED, Between
+from hoopwright.desktop.jumpers import (
+    add_jumper_on,
+    jumper_range,
+    remove_jumper_at,
+    work_out_jumpers,
+)
 from hoopwright.farm import (
     Door,
     EvenBows,
     Farm,
     GothicBow,
+    Heating,
     ListedBows,
     RoundBow,
     Side,
@@ -32,6 +39,8 @@ def value_of(item: Entry | Special, farm: Farm, tunnel: Tunnel) -> object:
         return SHAPES[type(tunnel.frame.profile)]
     if item.kind == "positions":
         return bow_positions(tunnel.frame.bows)
+    if item.kind == "heated":
+        return tunnel.heating is not None
     return tunnel.ends[item.place].film is not None
 
 
@@ -75,10 +84,15 @@ def _with_covered(tunnel: Tunnel, place: int, covered: object) -> Tunnel:
     return change.with_tunnel_value(tunnel, ("ends", place, "film"), film)
 
 
+def _with_heated(tunnel: Tunnel, _place: int, heated: object) -> Tunnel:
+    return change.with_tunnel_value(tunnel, ("heating",), Heating() if heated else None)
+
+
 _SPECIAL: dict[str, Callable[[Tunnel, int, object], Tunnel]] = {
     "shape": _with_shape,
     "positions": _with_positions,
     "covered": _with_covered,
+    "heated": _with_heated,
 }
 
 
@@ -101,9 +115,16 @@ ACTS: dict[str, Callable[..., Tunnel]] = {
     "remove seam": change.remove_seam,
     "add door": _add_door,
     "remove door": _remove_door,
+    "add jumper": add_jumper_on,
+    "remove jumper": remove_jumper_at,
+    "work out jumpers": work_out_jumpers,
     "list bows": change.with_listed_bows,
     "even bows": change.with_even_bows,
 }
+
+
+JUMPER_ACTS = ("add jumper", "remove jumper", "work out jumpers")
+"""The acts that need the jumpers in force written down."""
 
 
 def with_act(act: Act, tunnel: Tunnel) -> Tunnel:
@@ -127,6 +148,8 @@ def limits_of(entry: Entry, tunnel: Tunnel) -> Between:
             return Between(*change.seam_range(tunnel, index))
         case ("frame", "boards", int(side), "hip_height_m"):
             return Between(*change.hip_range(tunnel, side))
+        case ("air", "jumpers", int(index), "at_m"):
+            return Between(*jumper_range(tunnel, index))
         case ("frame", "bows", "positions_m", int(index)):
             return _bow_limits(tunnel, index)
     for known in describe(entry.owner):

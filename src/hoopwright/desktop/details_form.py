@@ -15,16 +15,24 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hoopwright.desktop.details_edits import limits_of, value_of, with_act, with_entered
+from hoopwright.desktop.details_edits import (
+    JUMPER_ACTS,
+    limits_of,
+    value_of,
+    with_act,
+    with_entered,
+)
 from hoopwright.desktop.details_items import Act, Entry, Figure, Heading, Item, Special
 from hoopwright.desktop.details_made import label_of, make_field
 from hoopwright.desktop.field import Field, refusal_words
 from hoopwright.desktop.fields import LengthField, NumberField
+from hoopwright.desktop.jumpers import with_placed
 from hoopwright.desktop.palette import is_dark
 from hoopwright.desktop.proposing import PROPOSALS, propose_on
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.signs import severity_icon
-from hoopwright.farm import Catalogue
+from hoopwright.farm import Catalogue, Farm
+from hoopwright.farm.change import with_tunnel
 from hoopwright.papers.cautions import Caution
 from hoopwright.quantity.units import Units
 from hoopwright.quantity.working import Working, explain
@@ -208,7 +216,8 @@ class Form(QWidget):
         session, label = self._session, label_of(item)
         name = QCoreApplication.translate("Details", "{part}: {label}")
         name = name.format(part=self._context, label=label)
-        field = make_field(item, name, session.farm, session.tunnel)
+        tunnel = with_placed(session.tunnel, session.tunnel_plan)
+        field = make_field(item, name, session.farm, tunnel)
         words = _label(label)
         words.setBuddy(field.editor)
         grid.addWidget(words, row, 0, Qt.AlignmentFlag.AlignTop)
@@ -231,10 +240,11 @@ class Form(QWidget):
 
     def _fill(self, items: tuple[Item, ...]) -> None:
         session = self._session
+        tunnel = with_placed(session.tunnel, session.tunnel_plan)
         for item, field in self._fields:
             if isinstance(item, Entry) and isinstance(field, LengthField | NumberField):
-                field.between = limits_of(item, session.tunnel)
-            field.set_value(value_of(item, session.farm, session.tunnel))
+                field.between = limits_of(item, tunnel)
+            field.set_value(value_of(item, session.farm, tunnel))
         shown = (item for item in items if isinstance(item, Figure))
         for line, figure in zip(self._figures, shown, strict=True):
             line.show_figure(figure, session.units)
@@ -244,11 +254,19 @@ class Form(QWidget):
         session = self._session
         words = QCoreApplication.translate("Details", "Change {label}")
         try:
-            farm = with_entered(item, session.farm, session.index, value)
+            farm = with_entered(item, self._farm_for(item), session.index, value)
         except ValueError as error:
             field.show_refusal(refusal_words(error))
             return
         session.apply(farm, words.format(label=label_of(item)))
+
+    def _farm_for(self, item: Entry | Special) -> Farm:
+        """Return the farm that a line changes: for a jumper, with the jumpers written down."""
+        session = self._session
+        if not isinstance(item, Entry) or item.path[:2] != ("air", "jumpers"):
+            return session.farm
+        tunnel = with_placed(session.tunnel, session.tunnel_plan)
+        return with_tunnel(session.farm, session.index, tunnel)
 
     def on_act(self, act: Act) -> None:
         """Make one undo step of an act, or tell why it cannot be done."""
@@ -257,7 +275,10 @@ class Form(QWidget):
             if act.kind in PROPOSALS:
                 propose_on(session, act.places[0], PROPOSALS[act.kind])
                 return
-            tunnel = with_act(act, session.tunnel)
+            tunnel = session.tunnel
+            if act.kind in JUMPER_ACTS:
+                tunnel = with_placed(tunnel, session.tunnel_plan)
+            tunnel = with_act(act, tunnel)
         except ValueError as error:
             session.noticed.emit("caution", refusal_words(error))
             return
@@ -267,7 +288,14 @@ class Form(QWidget):
 @lru_cache(maxsize=4)
 def offered(catalogue: Catalogue) -> tuple[tuple[str, str], ...]:
     """Return keys and names of what a form lets choose from the catalogue."""
-    things = (*catalogue.films, *catalogue.bars, *catalogue.drives, *catalogue.parts)
+    things = (
+        *catalogue.films,
+        *catalogue.bars,
+        *catalogue.drives,
+        *catalogue.parts,
+        *catalogue.blowers,
+        *catalogue.hoses,
+    )
     return tuple((thing.key, thing.name) for thing in things)
 
 

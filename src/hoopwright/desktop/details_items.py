@@ -43,12 +43,12 @@ class Special:
     """A value that is entered as one and stands in several places.
 
     Attributes:
-        kind: `shape` of the bows, `positions` of the bows, `covered` end wall.
+        kind: `shape` of the bows, `positions` of the bows, `covered` end wall, `heated` tunnel.
         place: Which end it is, else 0.
         label: What people call it.
     """
 
-    kind: Literal["shape", "positions", "covered"]
+    kind: Literal["shape", "positions", "covered", "heated"]
     place: int
     label: str
 

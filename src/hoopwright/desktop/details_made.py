@@ -22,7 +22,7 @@ from hoopwright.desktop.fields import (
     TextField,
 )
 from hoopwright.desktop.positions import PositionsField
-from hoopwright.farm import Catalogue, Farm, Panel, Side, Tunnel
+from hoopwright.farm import Air, Catalogue, Farm, Panel, Side, Tunnel
 from hoopwright.farm.entered import Entered, describe
 from hoopwright.farm.farm import fits_bar, fits_drive
 
@@ -38,6 +38,12 @@ LABELS: dict[str, object] = {
 EMPTY: dict[str, object] = {
     "rope_step_m": QT_TRANSLATE_NOOP("Farm", "one at each bow"),
     "": QT_TRANSLATE_NOOP("Farm", "none"),
+}
+
+# Which hose is taken where none was chosen.
+PLAIN_HOSE: dict[str, object] = {
+    "feed_hose": QT_TRANSLATE_NOOP("Details", "the widest there is"),
+    "jumper_hose": QT_TRANSLATE_NOOP("Details", "the first one listed"),
 }
 
 
@@ -77,7 +83,7 @@ def make_field(item: Entry | Special, name: str, farm: Farm, tunnel: Tunnel) -> 
     if isinstance(item, Special):
         return _make_special(item, name, farm)
     kind, optional = plain_kind(item)
-    choices = _choices(item, kind, optional, farm.catalogue, tunnel)
+    choices = _choices(item, kind, farm.catalogue, tunnel)
     if choices is not None:
         return ChoiceField(name, choices)
     if kind is bool:
@@ -92,7 +98,7 @@ def make_field(item: Entry | Special, name: str, farm: Farm, tunnel: Tunnel) -> 
 def _make_special(item: Special, name: str, farm: Farm) -> Field:
     if item.kind == "shape":
         return ChoiceField(name, [(shape, choice_words(shape)) for shape in SHAPES.values()])
-    if item.kind == "covered":
+    if item.kind in ("covered", "heated"):
         return FlagField(name)
     return PositionsField(name, farm.units)
 
@@ -115,7 +121,7 @@ def _make_number(item: Entry, name: str, optional: bool, farm: Farm, tunnel: Tun
 
 
 def _choices(
-    item: Entry, kind: Any, optional: bool, catalogue: Catalogue, tunnel: Tunnel
+    item: Entry, kind: Any, catalogue: Catalogue, tunnel: Tunnel
 ) -> Sequence[tuple[object, str]] | None:
     """Return what a line offers to choose from, or None when it is typed or ticked."""
     if get_origin(kind) is Literal:
@@ -127,9 +133,19 @@ def _choices(
         return [(None, QCoreApplication.translate("Details", "as the skin says")), *films]
     if item.owner is Panel:
         return _hardware(item, catalogue, tunnel)
-    if item.name == "blower" and optional:
-        return [(None, choice_words(None)), *((b.key, b.name) for b in catalogue.blowers)]
+    if item.owner is Air:
+        return _of_air(item, catalogue)
     return None
+
+
+def _of_air(item: Entry, catalogue: Catalogue) -> Sequence[tuple[object, str]] | None:
+    """Return the blowers or hoses of the catalogue, each list with what None stands for."""
+    if item.name == "blower":
+        return [(None, choice_words(None)), *((b.key, b.name) for b in catalogue.blowers)]
+    if item.name not in PLAIN_HOSE:
+        return None
+    plain = QCoreApplication.translate("Details", str(PLAIN_HOSE[item.name]))
+    return [(None, plain), *((h.key, h.name) for h in catalogue.hoses)]
 
 
 def _hardware(item: Entry, catalogue: Catalogue, tunnel: Tunnel) -> Sequence[tuple[object, str]]:

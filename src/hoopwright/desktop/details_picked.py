@@ -4,6 +4,8 @@ from collections.abc import Callable, Iterator
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
+from hoopwright.desktop.cranks import numbers_in
+from hoopwright.desktop.details_air import air_items, jumper_acts, jumper_items
 from hoopwright.desktop.details_curtain import curtain_items
 from hoopwright.desktop.details_items import (
     Act,
@@ -17,7 +19,6 @@ from hoopwright.desktop.details_items import (
     figures,
 )
 from hoopwright.desktop.details_tunnel import (
-    air_items,
     frame_items,
     keep_items,
     one_end_items,
@@ -38,7 +39,9 @@ CELL_FIGURES: Rows = (
     ("from_m", "m", QT_TRANSLATE_NOOP("Details", "from")),
     ("to_m", "m", QT_TRANSLATE_NOOP("Details", "to")),
     ("volume_m3", "m3", QT_TRANSLATE_NOOP("Details", "air in it")),
+    ("area_m2", "m2", QT_TRANSLATE_NOOP("Details", "film that leaks")),
 )
+FILM_LINES = ("thermal", "modulus_pa", "yield_pa", "expansion_per_k")
 
 
 def picked_lines(session: Session) -> tuple[str, tuple[Item, ...]]:
@@ -118,7 +121,8 @@ def _piece(session: Session, mark: str) -> Iterator[Item]:
     piece = next((p for p in session.tunnel_plan.chosen.cover.pieces if p.mark == mark), None)
     if piece is None:
         raise KeyError(mark)
-    film = session.farm.catalogue.film(piece.film)
+    place = next(n for n, f in enumerate(session.farm.catalogue.films) if f.key == piece.film)
+    film = session.farm.catalogue.films[place]
     yield Figure(QCoreApplication.translate("Details", "film"), film.name)
     width = QCoreApplication.translate("Details", "Width across the roll")
     length = QCoreApplication.translate("Details", "Length along the roll")
@@ -135,6 +139,9 @@ def _piece(session: Session, mark: str) -> Iterator[Item]:
     mass = QCoreApplication.translate("Details", "mass")
     rows = (("area_m2", "m2", area), ("mass_kg", "kg", mass))
     yield from figures(piece, rows, session.units)
+    title = QCoreApplication.translate("Details", "Film, wherever it is used: {name}")
+    yield Heading(title.format(name=film.name))
+    yield from entries("farm", ("catalogue", "films", place), film, *FILM_LINES)
 
 
 def _terms(terms: tuple[Term, ...], session: Session) -> Iterator[Figure]:
@@ -176,11 +183,10 @@ def _jumper(session: Session, mark: str) -> Iterator[Item]:
     names = {cell.mark: cell.name for cell in inflation.cells}
     first = QCoreApplication.translate("Details", "air comes from")
     last = QCoreApplication.translate("Details", "and fills")
-    at = QCoreApplication.translate("Details", "hangs at")
+    yield from jumper_items(numbers_in(mark)[0])
     yield Figure(first, names.get(jumper.from_cell, ""))
     yield Figure(last, names.get(jumper.to_cell, ""))
-    yield figure(at, jumper.at_m, "m", session.units, None)
-    yield from entries("tunnel", ("air",), session.tunnel.air, "long_cell_m")
+    yield from jumper_acts(session)
 
 
 def _air(session: Session, _mark: str) -> Iterator[Item]:

@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterator
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
+from hoopwright.desktop.details_air import air_items, climate_items, heating_items
 from hoopwright.desktop.details_items import (
     Act,
     Entry,
@@ -14,7 +15,7 @@ from hoopwright.desktop.details_items import (
     figures,
 )
 from hoopwright.desktop.session import Session
-from hoopwright.farm import Air, ListedBows, Side, Skin
+from hoopwright.farm import ListedBows, Side, Skin
 from hoopwright.farm.side import MOVING, SideKind
 
 SURVEY_FIGURES: tuple[tuple[str, str, object], ...] = (
@@ -193,17 +194,6 @@ def one_end_items(session: Session, n: int) -> Iterator[Item]:
     yield Act("add door", (n,), QCoreApplication.translate("Details", "Add a door"))
 
 
-def air_items(session: Session) -> Iterator[Item]:
-    """Give the lines of the air between two layers."""
-    tunnel = session.tunnel
-    yield from entries("tunnel", ("air",), tunnel.air, "blower")
-    for n, side in enumerate(tunnel.sides):
-        words = QCoreApplication.translate("Details", "inflate {side}")
-        path = ("air", "inflated_sides", n)
-        yield Entry("tunnel", path, Air, "inflated_sides", words.format(side=side.name))
-    yield from entries("tunnel", ("air",), tunnel.air, "seals_per_edge", "long_cell_m")
-
-
 def farm_items(session: Session) -> Iterator[Item]:
     """Give the lines of the farm: name, units, money, limits, bench."""
     farm = session.farm
@@ -233,6 +223,8 @@ GROUPS: tuple[tuple[object, Callable[[Session], Iterator[Item]]], ...] = (
     (QT_TRANSLATE_NOOP("Details", "Sides"), side_items),
     (QT_TRANSLATE_NOOP("Details", "Ends"), end_items),
     (QT_TRANSLATE_NOOP("Details", "Air"), air_items),
+    (QT_TRANSLATE_NOOP("Details", "Heating"), heating_items),
+    (QT_TRANSLATE_NOOP("Details", "Winter and power"), climate_items),
     (QT_TRANSLATE_NOOP("Details", "Weather"), weather_items),
     (QT_TRANSLATE_NOOP("Details", "Farm"), farm_items),
 )

@@ -10,7 +10,8 @@ from dataclasses import replace
 from itertools import pairwise
 
 from hoopwright.farm import PlacedJumper
-from hoopwright.inflation.inflation import Cell, Jumper
+from hoopwright.farm.air import JumperSurface
+from hoopwright.inflation.inflation import Cell, Inflation, Jumper
 from hoopwright.inflation.jumpers import Joined
 
 SIDES = {"first_side": 0, "second_side": 1}
@@ -91,4 +92,25 @@ def _jumper(number: int, giver: Cell, taker: Cell, side: int | None, at_m: float
         side=side,
         at_m=at_m,
         placed=True,
+    )
+
+
+def placed_jumpers(inflation: Inflation) -> tuple[PlacedJumper, ...]:
+    """Return the jumpers that hang now as if they had been placed by hand, in their order.
+
+    Args:
+        inflation: Cells and jumpers, worked out or placed.
+    """
+    surfaces: dict[str, JumperSurface] = {
+        "cell/side/0": "first_side",
+        "cell/side/1": "second_side",
+        "cell/end/0": "front_end",
+        "cell/end/1": "back_end",
+    }
+    return tuple(
+        PlacedJumper(
+            surface=surfaces.get("/".join(jumper.to_cell.split("/")[:3]), "roof"),
+            at_m=jumper.at_m,
+        )
+        for jumper in inflation.jumpers
     )
