@@ -1,4 +1,4 @@
-"""What a season's heating takes in heat, fuel and money, and what the blower takes in power.
+"""What a season's heating takes in heat, fuel and money.
 
 A degree-day is one day one kelvin colder than the base. The base is the temperature to hold less
 what sun and crop keep up for nothing. The loss for one kelvin times the degree-days is the
@@ -6,11 +6,10 @@ season's heat; the heater brings its share of the fuel's heat in, the rest goes 
 """
 
 import math
-from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 
-from hoopwright.quantity.money import round_cents
+from hoopwright.quantity.money import LARGEST, round_cents
 from hoopwright.quantity.working import ENTERED, Explained, Term, Working
 
 DAY_H = 24.0
@@ -62,60 +61,12 @@ class SeasonHeat(Explained):
     Attributes:
         heat_kwh: Heat the tunnel loses and the heater brings, kWh.
         fuel_units: Units of fuel burnt.
-        cost: What they cost.
+        cost: What they cost; never above the largest amount of money that is reckoned with.
     """
 
     heat_kwh: float
     fuel_units: float
     cost: Decimal
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class BlowerSeason(Explained):
-    """What the blower takes while it runs.
-
-    Attributes:
-        power_kwh: Electricity, kWh.
-        cost: What it costs.
-    """
-
-    power_kwh: float
-    cost: Decimal
-
-
-def degree_days(daily_means_k: Iterable[float], base_k: float) -> float:
-    """Return the degree-days of a season, K d.
-
-    Args:
-        daily_means_k: Mean temperature of each day outside, K.
-        base_k: Temperature below which the heater runs, K; see `base_temperature`.
-
-    Source:
-        Sum of what each day's mean lies below the base (textbook).
-    """
-    return sum(max(0.0, base_k - mean_k) for mean_k in daily_means_k)
-
-
-def base_temperature(inside_k: float, gains_w: float, whole_w_k: float) -> float:
-    """Return the temperature outside below which the heater has to run, K.
-
-    Args:
-        inside_k: Temperature to hold, K.
-        gains_w: Heat that sun, soil and crop give on average, W, zero or more.
-        whole_w_k: Loss for one kelvin, W/K, above zero.
-
-    Raises:
-        ValueError: A figure is out of its range.
-
-    Source:
-        Gains balance the loss at the base (textbook).
-    """
-    if not whole_w_k > 0 or not gains_w >= 0:
-        raise ValueError(
-            f"whole_w_k must be above zero and gains_w zero or more, not {whole_w_k!r} W/K and "
-            f"{gains_w!r} W. Mend the figure."
-        )
-    return inside_k - gains_w / whole_w_k
 
 
 def season_heat(whole_w_k: float, degree_days_k_d: float, fuel: Fuel) -> SeasonHeat:
@@ -136,7 +87,7 @@ def season_heat(whole_w_k: float, degree_days_k_d: float, fuel: Fuel) -> SeasonH
     _check_zero_or_more("degree_days_k_d", degree_days_k_d)
     heat_kwh = whole_w_k * degree_days_k_d * DAY_H / WATT_KW
     fuel_units = heat_kwh / (fuel.heat_kwh * fuel.efficiency)
-    cost = round_cents(Decimal(repr(fuel_units)) * fuel.price)
+    cost = round_cents(min(LARGEST, Decimal(repr(fuel_units)) * fuel.price))
     return SeasonHeat(
         heat_kwh=heat_kwh,
         fuel_units=fuel_units,
@@ -162,45 +113,6 @@ def season_heat(whole_w_k: float, degree_days_k_d: float, fuel: Fuel) -> SeasonH
                 "cost",
                 f"Units of fuel times the price of one {fuel.unit}, rounded to the cent.",
                 (Term("units", fuel_units, "ratio"), Term("price", fuel.price, "money")),
-                ENTERED,
-            ),
-        ),
-    )
-
-
-def blower_season(power_w: float, hours: float, price_a_kwh: Decimal) -> BlowerSeason:
-    """Return what the blower takes while it runs.
-
-    Args:
-        power_w: Power of the blower, W, zero or more.
-        hours: How long it runs, h, zero or more; 8760 in a year.
-        price_a_kwh: Price of electricity for one kWh, zero or more.
-
-    Raises:
-        ValueError: A figure is out of its range; the message names the field and the mend.
-
-    Source:
-        Power times time.
-    """
-    _check_zero_or_more("power_w", power_w)
-    _check_zero_or_more("hours", hours)
-    if not price_a_kwh.is_finite() or price_a_kwh < 0:
-        raise ValueError(f"price_a_kwh must be zero or more, not {price_a_kwh}. Mend the price.")
-    power_kwh = power_w * hours / WATT_KW
-    return BlowerSeason(
-        power_kwh=power_kwh,
-        cost=round_cents(Decimal(repr(power_kwh)) * price_a_kwh),
-        workings=(
-            Working(
-                "power_kwh",
-                "Power of the blower times the hours it runs.",
-                (Term("blower", power_w, "W"), Term("runs", hours, "h")),
-                ENTERED,
-            ),
-            Working(
-                "cost",
-                "Electricity times its price, rounded to the cent.",
-                (Term("electricity", power_kwh, "kWh"), Term("price", price_a_kwh, "money")),
                 ENTERED,
             ),
         ),
