@@ -1,7 +1,11 @@
 """Each figure of a warm tunnel says what went in, and what was published stands beside it."""
 
-from hoopwright.farm import Heating
-from samples import double_tunnel, layers
+import pytest
+
+from hoopwright.farm import Heating, Tunnel
+from hoopwright.quantity.units import Units
+from hoopwright.quantity.working import explain
+from samples import double_tunnel, layers, tunnel
 from warmed import BLOWER_YEAR, warmed
 
 
@@ -42,3 +46,11 @@ def test_saving_tells_the_blower_and_the_published_share() -> None:
     saved = {term.name: term.value for term in found.working("saved_cost").inputs}
     assert saved["power of the blower"] == BLOWER_YEAR
     assert "Bartok" in found.working("saved_share").source
+
+
+@pytest.mark.parametrize("units", ["metric", "imperial"])
+@pytest.mark.parametrize("heating", [None, Heating(inside_k=290.15)])
+@pytest.mark.parametrize("chosen", [tunnel(), double_tunnel()])
+def test_every_working_can_be_read(chosen: Tunnel, heating: Heating | None, units: Units) -> None:
+    for working in warmed(chosen, heating).workings:
+        assert "Source: " in explain(working, units)

@@ -96,7 +96,7 @@ def season_heat(whole_w_k: float, degree_days_k_d: float, fuel: Fuel) -> SeasonH
             Working(
                 "heat_kwh",
                 "Loss for one degree times the degree-days times 24 hours.",
-                (Term("loss", whole_w_k, "W/K"), Term("degree-days", degree_days_k_d, "K d")),
+                (Term("loss", whole_w_k, "W/K"), Term("degree-days", degree_days_k_d, "K day")),
                 DEGREE_DAY_SOURCE,
             ),
             Working(

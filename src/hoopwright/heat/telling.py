@@ -34,7 +34,7 @@ def tell_second_layer(
         blower_cost_year: Power of the blower for a year.
         currency: Three-letter code of the farm's money.
     """
-    could = 1 - warmth.loss_two_w_k / warmth.loss_one_w_k
+    could = round(1 - warmth.loss_two_w_k / warmth.loss_one_w_k, 2)
     power = format_money(blower_cost_year, currency)
     if not blown and heated:
         return phrase(
@@ -48,7 +48,7 @@ def tell_second_layer(
             f"would lose {{could}} less of its warmth at night, {WOULD}.",
             could=(could, "share"),
         )
-    share = (warmth.saved_share, "share")
+    share = (round(warmth.saved_share, 2), "share")
     if not heated:
         return phrase(
             "The tunnel is not heated, so the second layer saves no fuel: it loses {share} less of "
