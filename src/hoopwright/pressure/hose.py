@@ -64,6 +64,11 @@ class Hose:
                 f"loss_k must be zero or more, not {self.loss_k!r}. Enter 1.5 for two sharp ends."
             )
 
+    @property
+    def area_m2(self) -> float:
+        """Section of the bore, m2."""
+        return math.pi / 4 * self.bore_m * self.bore_m
+
 
 def _check_above_zero(field: str, size_m: float, mend: str) -> None:
     if not 0 < size_m < math.inf:
@@ -111,7 +116,7 @@ def loss_and_slope(hose: Hose, flow_m3_s: float) -> tuple[float, float]:
         See the module; the slope is derived here.
     """
     bore_m = hose.bore_m
-    area_m2 = math.pi / 4 * bore_m * bore_m
+    area_m2 = hose.area_m2
     speed_m_s = abs(flow_m3_s) / area_m2
     reynolds = AIR_KG_M3 * bore_m / AIR_PA_S * speed_m_s
     ends_pa_s2_m2 = hose.loss_k * AIR_KG_M3 / 2
@@ -179,7 +184,7 @@ def driven_flow(hose: Hose, drop_pa: float) -> float:
 
 def _most_flow(hose: Hose, drop_pa: float) -> float:
     """Return a flow that surely takes at least this pressure, m3/s."""
-    area_m2 = math.pi / 4 * hose.bore_m**2
+    area_m2 = hose.area_m2
     creeping_m_s = drop_pa * hose.bore_m**2 / (32 * AIR_PA_S * hose.length_m)
     if hose.loss_k == 0:
         return area_m2 * creeping_m_s
