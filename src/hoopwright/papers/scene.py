@@ -211,10 +211,10 @@ Shape = Line | Polyline | Polygon | Hatch | Label | Dimension | Symbol | Handle
 
 
 class View(Struct, frozen=True):
-    """One view of the tunnel.
+    """One view of the tunnel, or of a sheet on the bench.
 
     Attributes:
-        name: `first_side`, `plan`, `second_side` or `section`.
+        name: `first_side`, `plan`, `second_side`, `section`, or `seals`.
         title: What stands above it.
         described: What it shows, for those who cannot see it.
         box: Left, bottom, right and top of everything but texts, m.

@@ -42,7 +42,7 @@ def draw_section(subject: Subject) -> View:
         f"Ridge {subject.size(survey.height_m)}, width {subject.size(survey.width_m)}.",
         box=(left_m, 0.0, right_m, survey.height_m + _gap_m(subject)),
         shapes=(
-            *_end_wall(subject),
+            *draw_end_wall(subject, 0),
             Line("", "ground", (left_m, 0.0, right_m, 0.0)),
             Polyline("frame", "bow", _centre_line(subject.tunnel.frame.profile)),
             *_roof(subject),
@@ -77,19 +77,23 @@ def _blown(path: tuple[Point, ...], gap_m: float) -> tuple[Point, ...]:
     return (path[0], *pushed_out(path, lifts_m)[1:-1], path[-1])
 
 
-def _end_wall(subject: Subject) -> Iterator[Shape]:
-    end = subject.tunnel.ends[0]
+def draw_end_wall(subject: Subject, number: int) -> Iterator[Shape]:
+    """Yield the film of an end wall and its doors.
+
+    Args:
+        subject: What is drawn.
+        number: 0 for the front end, 1 for the back.
+    """
+    mark, end, survey = f"end/{number}", subject.tunnel.ends[number], subject.survey
     if end.film is not None:
-        yield Polygon(
-            "end/0", "end wall", path_along(subject.survey.curve, 0.0, subject.survey.girth_m)
-        )
+        yield Polygon(mark, "end wall", path_along(survey.curve, 0.0, survey.girth_m))
     total_m = sum(door.width_m for door in end.doors)
     gap_m = max(0.0, subject.tunnel.frame.profile.span_m - total_m) / (len(end.doors) + 1)
     left_m = -subject.tunnel.frame.profile.span_m / 2
     for door in end.doors:
         left_m += gap_m
         corners = rectangle(left_m, 0.0, left_m + door.width_m, door.height_m)
-        yield Polygon("end/0", "door", corners)
+        yield Polygon(mark, "door", corners)
         left_m += door.width_m
 
 
