@@ -16,10 +16,12 @@ from hoopwright.checks.variant import TunnelPlan, Variant
 from hoopwright.cost import Cost, price_order
 from hoopwright.cover import lay_skin
 from hoopwright.curtain import work_curtains
-from hoopwright.farm import Bench, Catalogue, Farm, Limits, Money, Tunnel, Weather
+from hoopwright.farm import Bench, Catalogue, Climate, Farm, Limits, Money, Tunnel, Weather
 from hoopwright.farm.skin import Covering
+from hoopwright.heat import Warmth, warm_tunnel
 from hoopwright.inflation import fill_cells
 from hoopwright.order import Order, place_order
+from hoopwright.pressure import Held, hold_air
 from hoopwright.quantity.finding import Finding
 from hoopwright.survey import Survey, survey_frame
 from hoopwright.takeoff import count_parts
@@ -63,6 +65,7 @@ _cover = Remembered(lay_skin)
 _curtains = Remembered(work_curtains)
 _inflation = Remembered(fill_cells)
 _airing = Remembered(air_tunnel)
+_held = Remembered(hold_air)
 _needs = Remembered(count_parts)
 
 
@@ -114,7 +117,7 @@ def preview(farm: Farm, last: Plan) -> Plan:
 
 
 def _plan_tunnels(farm: Farm) -> tuple[TunnelPlan, ...]:
-    shared = (farm.catalogue, farm.money, farm.limits, farm.bench, farm.weather)
+    shared = (farm.catalogue, farm.money, farm.limits, farm.bench, farm.weather, farm.climate)
     return tuple(_tunnel(tunnel, *shared) for tunnel in farm.tunnels)
 
 
@@ -125,6 +128,7 @@ def _plan_tunnel(
     limits: Limits,
     bench: Bench,
     weather: Weather,
+    climate: Climate,
 ) -> TunnelPlan:
     survey = _survey(tunnel.frame)
     ways: dict[Covering, Variant] = {}
@@ -134,9 +138,75 @@ def _plan_tunnel(
         )
     chosen = ways.pop(tunnel.skin.covering)
     (other,) = ways.values()
-    case = Case(tunnel, survey, chosen, other, catalogue, limits, money.currency)
+    held = _hold(tunnel, survey, chosen, catalogue, bench, climate)
+    warmth = _warm(tunnel, survey, chosen, held, catalogue, climate, money)
+    case = Case(
+        tunnel=tunnel,
+        survey=survey,
+        chosen=chosen,
+        other=other,
+        held=held,
+        warmth=warmth,
+        catalogue=catalogue,
+        limits=limits,
+        coupon_n_m=bench.coupon_n_m,
+        currency=money.currency,
+    )
     return TunnelPlan(
-        name=tunnel.name, survey=survey, chosen=chosen, other=other, findings=check_tunnel(case)
+        name=tunnel.name,
+        survey=survey,
+        chosen=chosen,
+        other=other,
+        held=held,
+        warmth=warmth,
+        findings=check_tunnel(case),
+    )
+
+
+def _hold(
+    tunnel: Tunnel,
+    survey: Survey,
+    chosen: Variant,
+    catalogue: Catalogue,
+    bench: Bench,
+    climate: Climate,
+) -> Held:
+    return _held(
+        chosen.inflation,
+        tunnel.air,
+        tunnel.skin,
+        tunnel.sides,
+        catalogue.films,
+        catalogue.blowers,
+        catalogue.hoses,
+        bench,
+        climate,
+        survey,
+        chosen.cover,
+    )
+
+
+def _warm(
+    tunnel: Tunnel,
+    survey: Survey,
+    chosen: Variant,
+    held: Held,
+    catalogue: Catalogue,
+    climate: Climate,
+    money: Money,
+) -> Warmth:
+    return warm_tunnel(
+        survey,
+        tunnel.ends,
+        chosen.cover,
+        chosen.order,
+        chosen.inflation,
+        chosen.cost.bench_labour,
+        held.yearly_cost,
+        tunnel.heating,
+        climate,
+        catalogue.films,
+        money.currency,
     )
 
 

@@ -10,10 +10,12 @@ import pytest
 
 import hoopwright.checks
 from hoopwright.checks import (
+    air_rules,
     curtain_rules,
     drive_rules,
     frame_rules,
     limit_rules,
+    pressure_rules,
     roll_rules,
     side_rules,
     skin_rules,
@@ -37,10 +39,12 @@ from samples import double_tunnel, layers, side, small_farm, tunnel
 
 FT = 0.3048
 MODULES = (
+    air_rules,
     curtain_rules,
     drive_rules,
     frame_rules,
     limit_rules,
+    pressure_rules,
     roll_rules,
     side_rules,
     skin_rules,
@@ -287,8 +291,11 @@ def test_finding_of_a_case_names_its_tunnel() -> None:
         survey=result.survey,
         chosen=result.chosen,
         other=result.other,
+        held=result.held,
+        warmth=result.warmth,
         catalogue=farm.catalogue,
         limits=farm.limits,
+        coupon_n_m=None,
         currency="EUR",
     )
     made = case.finding("a.b", "note", "roof", phrase("What."), phrase("Why."), phrase("Mend."))

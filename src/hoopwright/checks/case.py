@@ -4,6 +4,8 @@ from dataclasses import dataclass
 
 from hoopwright.checks.variant import Variant
 from hoopwright.farm import Catalogue, Limits, Tunnel
+from hoopwright.heat import Warmth
+from hoopwright.pressure import Held
 from hoopwright.quantity.finding import Finding, Severity
 from hoopwright.quantity.working import DERIVED, Phrase
 from hoopwright.survey import Survey
@@ -18,8 +20,11 @@ class Case:
         survey: The frame as built.
         chosen: The covering that was chosen.
         other: The other covering.
+        held: The cells under pressure.
+        warmth: What is lost in heat and saved.
         catalogue: What can be bought.
         limits: What people can do.
+        coupon_n_m: What a coupon of the seal held, N/m, or None.
         currency: Code of the farm's currency.
     """
 
@@ -27,8 +32,11 @@ class Case:
     survey: Survey
     chosen: Variant
     other: Variant
+    held: Held
+    warmth: Warmth
     catalogue: Catalogue
     limits: Limits
+    coupon_n_m: float | None
     currency: str
 
     def finding(

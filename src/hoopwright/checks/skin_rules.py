@@ -10,7 +10,6 @@ from hoopwright.quantity.finding import Finding
 from hoopwright.quantity.money import format_money
 from hoopwright.quantity.working import INVENTED, PRACTICE, Phrase, phrase
 
-BLOWER = "blower"
 LIFT_BAND = 1.01
 
 
@@ -129,67 +128,6 @@ def one_sheet_slit(case: Case) -> Iterator[Finding]:
                 None,
                 PRACTICE,
             )
-
-
-def cell_not_fed(case: Case) -> Iterator[Finding]:
-    """A side that should hold air over a roof of one layer: no cell feeds it."""
-    cells = case.chosen.inflation.cells
-    if not cells or any(c.place.startswith("roof") for c in cells):
-        return
-    for n, inflated in enumerate(case.tunnel.air.inflated_sides):
-        if not inflated or not any(c.place.startswith(f"side/{n}/") for c in cells):
-            continue
-        air = case.tunnel.air
-        flags = (False, air.inflated_sides[1]) if n == 0 else (air.inflated_sides[0], False)
-        yield case.finding(
-            "air.cell_not_fed",
-            "fault",
-            f"side/{n}",
-            phrase(
-                "{side} is to be inflated, but the roof has one layer and no air to give.",
-                side=case.tunnel.sides[n].name,
-            ),
-            phrase("Jumpers carry air from the roof; without it the curtain stays flat."),
-            phrase("Give the roof two layers, or leave the side flat."),
-            case.tunnel.but(air=air.but(inflated_sides=flags)),
-        )
-
-
-def blower_missing(case: Case) -> Iterator[Finding]:
-    """Two layers without a blower."""
-    if not case.chosen.inflation.cells or case.tunnel.air.blower is not None:
-        return
-    known = any(b.key == BLOWER for b in case.catalogue.blowers)
-    yield case.finding(
-        "air.blower_missing",
-        "fault",
-        "roof",
-        phrase("The skin has two layers, but no blower is chosen."),
-        phrase("Without air the layers rub, chafe through and save no heat."),
-        phrase("Add an inflation blower with an inlet for outside air."),
-        case.tunnel.but(air=case.tunnel.air.but(blower=BLOWER)) if known else None,
-        "Castilla, Greenhouse Technology and Management: air taken from outside",
-    )
-
-
-def layers_flat(case: Case) -> Iterator[Finding]:
-    """Two layers in curtains that are not sealed and inflated."""
-    doubled = {span.side for span in case.chosen.cover.curtains if span.layers == 2}
-    for n, side in enumerate(case.tunnel.sides):
-        if n not in doubled or case.tunnel.air.inflated_sides[n]:
-            continue
-        flags = case.tunnel.air.inflated_sides
-        flags = (True, flags[1]) if n == 0 else (flags[0], True)
-        yield case.finding(
-            "air.layers_flat",
-            "note",
-            f"side/{n}",
-            phrase("{side}: the curtain has two layers and is not inflated.", side=side.name),
-            phrase("Two layers lying on each other weigh twice and keep little heat in."),
-            phrase("Seal and inflate the curtain, or make it of one layer."),
-            case.tunnel.but(air=case.tunnel.air.but(inflated_sides=flags)),
-            PRACTICE,
-        )
 
 
 def sheet_heavy(case: Case) -> Iterator[Finding]:

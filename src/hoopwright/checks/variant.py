@@ -6,8 +6,10 @@ from hoopwright.airing import Airing
 from hoopwright.cost import Cost
 from hoopwright.cover import Cover
 from hoopwright.curtain import CurtainWork
+from hoopwright.heat import Warmth
 from hoopwright.inflation import Inflation
 from hoopwright.order import Order
+from hoopwright.pressure import Held
 from hoopwright.quantity.finding import Finding
 from hoopwright.survey import Survey
 from hoopwright.takeoff import Need
@@ -45,6 +47,8 @@ class TunnelPlan:
         survey: The frame as built.
         chosen: The covering that was chosen.
         other: The other covering, for comparison.
+        held: The cells of the chosen covering under pressure.
+        warmth: What it loses in heat and what the second layer saves.
         findings: Faults, cautions and notes of this tunnel.
     """
 
@@ -52,4 +56,6 @@ class TunnelPlan:
     survey: Survey
     chosen: Variant
     other: Variant
+    held: Held
+    warmth: Warmth
     findings: tuple[Finding, ...]
