@@ -7,7 +7,9 @@ from PySide6.QtCore import QCoreApplication, QObject, QSize, Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu, QToolBar
 
+from hoopwright.desktop.details_air import add_jumper_text
 from hoopwright.desktop.icons import tool_icon
+from hoopwright.desktop.jumpers import is_jumper
 from hoopwright.desktop.session import Session
 from hoopwright.farm import EvenBows
 from hoopwright.farm.side import MOVING
@@ -37,6 +39,14 @@ class Tool:
 
 
 LINE = Tool("", "")
+ADD_JUMPER = (
+    "jumper_first_side",
+    "jumper_second_side",
+    "jumper_roof",
+    "jumper_front_end",
+    "jumper_back_end",
+)
+"""The entries that add a jumper, in the order of the surfaces it can join."""
 MENUS: tuple[tuple[str, tuple[Tool, ...]], ...] = (
     (
         "&File",
@@ -91,6 +101,14 @@ MENUS: tuple[tuple[str, tuple[Tool, ...]], ...] = (
             Tool("apart", "Cover roof and sides a&part", "", "apart", "Apart", "cover"),
             LINE,
             Tool("list_bows", "&List bows one by one"),
+        ),
+    ),
+    (
+        "A&ir",
+        (
+            *(Tool(key, key) for key in ADD_JUMPER),
+            LINE,
+            Tool("work_out_jumpers", "&Work out the jumpers"),
         ),
     ),
     (
@@ -212,10 +230,9 @@ class Actions(QObject):
         for key, side in (("split_first", tunnel.sides[0]), ("split_second", tunnel.sides[1])):
             self._name(key, _said("Add split on {side}").format(side=side.name))
             self.by_key[key].setEnabled(side.kind in MOVING)
-        splits, seams = mark[2:3] == ["split"], mark[:2] == ["roof", "seam"]
-        self.by_key["remove_picked"].setEnabled(splits or seams)
-        words = _said("Remove split") if splits else _said("Remove cross seam")
-        self._name("remove_picked", words if splits or seams else _said("Remove split or seam"))
+        splits = mark[2:3] == ["split"]
+        self._refresh_remove(session.mark)
+        self._refresh_air(session)
         self.by_key["turn_crank"].setEnabled(mark[2:3] == ["panel"])
         moving = any(side.kind in MOVING for side in tunnel.sides)
         for key in ("propose_even", "propose_film"):
@@ -229,6 +246,26 @@ class Actions(QObject):
         one = tunnel.skin.covering == "one_sheet"
         self.by_key["one_sheet" if one else "apart"].setChecked(True)
         self.by_key[session.units].setChecked(True)
+
+    def _refresh_remove(self, mark: str) -> None:
+        """Name what is picked and can be removed."""
+        parts = mark.split("/")
+        words = _said("Remove split, seam or jumper")
+        kinds = (
+            (parts[2:3] == ["split"], _said("Remove split")),
+            (parts[:2] == ["roof", "seam"], _said("Remove cross seam")),
+            (is_jumper(mark), _said("Remove jumper")),
+        )
+        named = next((text for is_it, text in kinds if is_it), None)
+        self.by_key["remove_picked"].setEnabled(named is not None)
+        self._name("remove_picked", named or words)
+
+    def _refresh_air(self, session: Session) -> None:
+        """Say where a jumper can be added, and whether they are placed by hand."""
+        for n, key in enumerate(ADD_JUMPER):
+            self._name(key, add_jumper_text(session, n))
+            self.by_key[key].setEnabled(bool(session.tunnel_plan.chosen.inflation.cells))
+        self.by_key["work_out_jumpers"].setEnabled(session.tunnel.air.jumpers is not None)
 
     def _refresh_undo(self, session: Session) -> None:
         """Name the steps that can be undone, and allow none while a hand drags."""

@@ -5,7 +5,16 @@ from PySide6.QtWidgets import QDialog, QWidget
 
 from hoopwright.desktop.begin_dialog import BeginDialog
 from hoopwright.desktop.cranks import crank_text, panel_of, turn_crank
+from hoopwright.desktop.details_air import add_jumper_text
 from hoopwright.desktop.filing import Filing
+from hoopwright.desktop.jumpers import (
+    add_jumper_on,
+    is_jumper,
+    remove_jumper_at,
+    tunnel_in_hand,
+    with_placed,
+    work_out_jumpers,
+)
 from hoopwright.desktop.proposing import propose_on, side_in_hand
 from hoopwright.desktop.session import Session
 from hoopwright.farm import Catalogue, EvenBows, Tunnel, change
@@ -94,7 +103,7 @@ class Acts(QObject):
             self._session.pick(f"roof/seam/{new}")
 
     def remove_picked(self) -> None:
-        """Remove the split or the cross seam that is picked."""
+        """Remove the split, the cross seam or the jumper that is picked."""
         tunnel, parts = self._session.tunnel, self._session.mark.split("/")
         if parts[2:3] == ["split"]:
             changed = change.remove_split(tunnel, int(parts[1]), int(parts[3]))
@@ -103,10 +112,32 @@ class Acts(QObject):
         elif parts[:2] == ["roof", "seam"]:
             changed = change.remove_seam(tunnel, int(parts[2]))
             text = self.tr("Remove cross seam")
+        elif is_jumper(self._session.mark):
+            placed = tunnel_in_hand(self._session, self._session.mark)
+            changed = remove_jumper_at(placed, int(parts[1]))
+            text = self.tr("Remove jumper")
         else:
-            raise ValueError(self.tr("Pick a split or a cross seam first."))
+            raise ValueError(self.tr("Pick a split, a cross seam or a jumper first."))
         self._session.pick("")
         self._session.apply_tunnel(changed, text)
+
+    def add_jumper(self, surface: int) -> None:
+        """Add a jumper where the longest stretch has none, and pick it."""
+        session = self._session
+        tunnel = add_jumper_on(with_placed(session.tunnel, session.tunnel_plan), surface)
+        session.apply_tunnel(tunnel, add_jumper_text(session, surface))
+        number = len(tunnel.air.jumpers or ()) - 1
+        if number in session.tunnel_plan.chosen.inflation.idle:
+            words = self.tr("The jumper joins no two cells there. Inflate what it is to fill.")
+            session.noticed.emit("caution", words)
+        else:
+            session.pick(f"jumper/{number}")
+
+    def work_out_jumpers(self) -> None:
+        """Work out the jumpers instead of those placed by hand."""
+        self._session.pick("")
+        tunnel = work_out_jumpers(self._session.tunnel)
+        self._session.apply_tunnel(tunnel, self.tr("Work out the jumpers"))
 
     def turn_crank(self) -> None:
         """Move the crank of the picked curtain to its next place."""

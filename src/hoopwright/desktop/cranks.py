@@ -2,7 +2,7 @@
 
 from hoopwright.farm import Catalogue, Tunnel
 from hoopwright.farm import change as edit
-from hoopwright.farm.drive import GearedCrank
+from hoopwright.farm.drive import GearedCrank, LineDrum
 from hoopwright.farm.side import CrankPlace
 
 
@@ -20,13 +20,14 @@ def numbers_in(mark: str) -> tuple[int, ...]:
 def next_place(tunnel: Tunnel, catalogue: Catalogue, side: int, index: int) -> CrankPlace:
     """Return where the crank of a curtain goes next: front, back, middle, and front again.
 
-    Only a geared crank, which climbs with the bar, can stand in the middle.
+    Only a geared crank, which climbs with the bar, or a drum on its line shaft can stand in the
+    middle.
     """
     panel = tunnel.sides[side].panels[index]
-    geared = isinstance(catalogue.drive(panel.drive), GearedCrank)
+    anywhere = isinstance(catalogue.drive(panel.drive), GearedCrank | LineDrum)
     if panel.crank_end == "front":
         return "back"
-    return "middle" if panel.crank_end == "back" and geared else "front"
+    return "middle" if panel.crank_end == "back" and anywhere else "front"
 
 
 def turn_crank(tunnel: Tunnel, catalogue: Catalogue, mark: str) -> Tunnel:

@@ -10,7 +10,7 @@ from typing import get_args
 from hoopwright.desktop.session import Session
 from hoopwright.farm import PlacedJumper, Tunnel, bow_positions
 from hoopwright.farm.air import JumperSurface
-from hoopwright.farm.change_air import add_jumper, remove_jumper, with_jumpers
+from hoopwright.farm.change_air import add_jumper, move_jumper, remove_jumper, with_jumpers
 from hoopwright.inflation import placed_jumpers
 from hoopwright.plan import TunnelPlan
 
@@ -66,6 +66,12 @@ def add_jumper_on(tunnel: Tunnel, surface: int) -> Tunnel:
     if chosen in AT_AN_END:
         at_m = 0.0 if chosen == "front_end" else length_m
     return add_jumper(tunnel, jumpers, chosen, at_m)
+
+
+def move_jumper_to(tunnel: Tunnel, index: int, at_m: float) -> Tunnel:
+    """Return the tunnel, with written jumpers, with one of them moved within its range."""
+    low_m, high_m = jumper_range(tunnel, index)
+    return move_jumper(tunnel, _jumpers(tunnel), index, min(max(at_m, low_m), high_m))
 
 
 def remove_jumper_at(tunnel: Tunnel, index: int) -> Tunnel:

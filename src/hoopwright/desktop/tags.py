@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from hoopwright.cover.cover import CurtainSpan
 from hoopwright.curtain import CurtainWork
+from hoopwright.desktop.air_words import cell_name, jumper_name, jumper_tag
 from hoopwright.desktop.details_words import choice_words
 from hoopwright.farm import Farm, Tunnel
 from hoopwright.plan import TunnelPlan
@@ -35,6 +36,8 @@ def drag_tag(
         return _split_tag(int(parts[1]), int(parts[3]), farm, tunnel, before, now)
     if parts[:2] == ["roof", "seam"]:
         return _seam_tag(int(parts[2]), farm, tunnel, before, now)
+    if parts[0] == "jumper":
+        return jumper_tag(mark, now, farm.units)
     return _hip_tag(int(parts[1]), farm, tunnel, before, now, one_side)
 
 
@@ -140,11 +143,9 @@ def _whole_name(parts: list[str], tunnel: Tunnel, plan: TunnelPlan, units: Units
     if parts[0] == "end":
         return tunnel.ends[int(parts[1])].name
     if parts[0] == "jumper":
-        jumper = plan.chosen.inflation.jumpers[int(parts[1])]
-        return f"Jumper hose {int(parts[1]) + 1} at {format_length(jumper.at_m, units)}"
+        return jumper_name("/".join(parts), plan, units)
     if parts[0] == "cell":
-        cell = next((c for c in plan.chosen.inflation.cells if c.mark == "/".join(parts)), None)
-        return f"{cell.name}: {show(cell.volume_m3, 'm3', units)}" if cell is not None else ""
+        return cell_name("/".join(parts), plan, units)
     if parts[0] == "frame":
         width, height = plan.survey.width_m, plan.survey.height_m
         return f"Frame: {format_length(width, units)} wide, {format_length(height, units)} high"
@@ -186,6 +187,8 @@ def move_text(mark: str, tunnel: Tunnel, one_side: bool = False) -> str:
     parts = mark.split("/")
     if parts[0] == "roof":
         return "Move cross seam"
+    if parts[0] == "jumper":
+        return "Move jumper"
     name = tunnel.sides[int(parts[1])].name
     if parts[2] == "split":
         return f"Move split on {name}"

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from hoopwright.desktop import help_pages
-from hoopwright.desktop.actions import Actions
+from hoopwright.desktop.actions import ADD_JUMPER, Actions
 from hoopwright.desktop.acts import Acts
 from hoopwright.desktop.details import Details
 from hoopwright.desktop.field import refusal_words
@@ -159,6 +159,8 @@ class MainWindow(QMainWindow):
             "add_seam": acts.add_seam,
             "remove_picked": acts.remove_picked,
             "turn_crank": acts.turn_crank,
+            **{key: partial(acts.add_jumper, n) for n, key in enumerate(ADD_JUMPER)},
+            "work_out_jumpers": acts.work_out_jumpers,
             "propose_even": partial(acts.propose, "even"),
             "propose_film": partial(acts.propose, "least film"),
             "propose_keep": partial(acts.propose, "keep bow"),

@@ -10,6 +10,7 @@ from hoopwright.desktop.canvas.keys import ARROWS, Steps
 from hoopwright.desktop.canvas.moves import kind_of, place_of, range_of
 from hoopwright.desktop.canvas.notes import Entry, Tag
 from hoopwright.desktop.cranks import panel_of
+from hoopwright.desktop.jumpers import tunnel_in_hand
 from hoopwright.desktop.palette import is_dark
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.tags import drag_tag, place_name
@@ -24,6 +25,7 @@ QUESTIONS = {
     "split": "Split, from the front bow",
     "seam": "Cross seam, from the front bow",
     "hip": "Hip seam, above the ground, both sides",
+    "jumper": "Jumper hose, from the front bow",
 }
 
 
@@ -283,14 +285,14 @@ class Canvas(QWidget):
         self.tag.hide()
         self._asked_for = mark
         session = self._session
-        now = format_length(place_of(session.tunnel, mark), session.units)
+        now = format_length(place_of(tunnel_in_hand(session, mark), mark), session.units)
         at = found[0].to_pixels(found[1].grip)
         self.entry.ask(QUESTIONS[kind_of(mark)], text or now, session.units, at, not text)
 
     def on_entered(self, place_m: float) -> None:
         """Put the handle at the typed place, or say why it cannot be there."""
         mark, session = self._asked_for, self._session
-        low_m, high_m = range_of(session.tunnel, mark)
+        low_m, high_m = range_of(tunnel_in_hand(session, mark), mark)
         if not low_m - 1e-6 <= place_m <= high_m + 1e-6:
             least, most = (format_length(x, session.units) for x in (low_m, high_m))
             self.entry.refuse(f"It must be from {least} to {most}.")

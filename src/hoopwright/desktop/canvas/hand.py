@@ -9,6 +9,7 @@ from hoopwright.desktop.canvas.moves import Grasp, kind_of, move_to, place_of, s
 from hoopwright.desktop.canvas.picking import nearest_handle, nearest_mark
 from hoopwright.desktop.canvas.strip import Strip
 from hoopwright.desktop.cranks import panel_of
+from hoopwright.desktop.jumpers import tunnel_in_hand
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.tags import move_text
 from hoopwright.farm import Tunnel
@@ -66,12 +67,13 @@ class Hand:
         handle = nearest_handle(strip.view, point, strip.px_per_m)
         if handle is not None and not mark.endswith("/crank"):
             session = self._session
+            tunnel = tunnel_in_hand(session, handle.mark)
             self.drag = Drag(
                 strip=strip,
                 handle=handle,
                 pressed=at,
-                from_m=place_of(session.tunnel, handle.mark),
-                tunnel=session.tunnel,
+                from_m=place_of(tunnel, handle.mark),
+                tunnel=tunnel,
                 before=session.tunnel_plan,
                 grasp=Grasp(handle.mark, session.units),
             )

@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeyEvent
 
 from hoopwright.desktop.canvas.moves import FAR_BOWS, Grasp, kind_of, move_to, next_place
 from hoopwright.desktop.cranks import crank_text, panel_of, turn_crank
+from hoopwright.desktop.jumpers import tunnel_in_hand
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.tags import move_text
 from hoopwright.plan import TunnelPlan
@@ -48,14 +49,14 @@ class Steps:
         far = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
         fine = bool(event.modifiers() & FINE_KEYS)
         grasp = Grasp(mark, self._session.units, fine=fine)
-        tunnel = self._session.tunnel
+        tunnel = tunnel_in_hand(self._session, mark)
         self._apply(grasp, next_place(tunnel, grasp, sign * (FAR_BOWS if far else 1)))
         return True
 
     def _apply(self, grasp: Grasp, place_m: float) -> None:
         session, self.refusal = self._session, ""
         try:
-            tunnel = move_to(session.tunnel, grasp, place_m)
+            tunnel = move_to(tunnel_in_hand(session, grasp.mark), grasp, place_m)
         except ValueError as refusal:
             self.refusal = str(refusal)
             return
@@ -69,7 +70,8 @@ class Steps:
         """
         self._gesture = ""
         self.before = self._session.tunnel_plan
-        tunnel = move_to(self._session.tunnel, Grasp(mark, self._session.units), place_m)
+        tunnel = tunnel_in_hand(self._session, mark)
+        tunnel = move_to(tunnel, Grasp(mark, self._session.units), place_m)
         self._session.apply_tunnel(tunnel, move_text(mark, tunnel))
 
     def turn(self, mark: str) -> str:

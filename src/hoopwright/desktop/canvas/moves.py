@@ -1,17 +1,20 @@
 """What moving a handle makes of the tunnel: where it may go, where it snaps, in which steps.
 
-A handle is known by its mark: `side/0/split/1`, `roof/seam/0`, `side/1/hip`.
+A handle is known by its mark: `side/0/split/1`, `roof/seam/0`, `side/1/hip`, `jumper/2`. A tunnel
+whose jumper is moved has its jumpers written down as placed by hand.
 """
 
 from dataclasses import dataclass
 
 from hoopwright.desktop.cranks import numbers_in
+from hoopwright.desktop.jumpers import is_jumper, jumper_place, jumper_range, move_jumper_to
 from hoopwright.farm import Tunnel, bow_positions
 from hoopwright.farm import change as edit
 from hoopwright.quantity.units import Units
 
 FINE_M = {"imperial": 0.0254 / 8, "metric": 0.001}
 HIP_STEP_M = {"imperial": 0.0254, "metric": 0.01}
+JUMPER_STEP_M = {"imperial": 0.0254 * 6, "metric": 0.1}
 FAR_BOWS = 5
 
 
@@ -33,8 +36,10 @@ class Grasp:
 
 
 def kind_of(mark: str) -> str:
-    """Return `split`, `seam` or `hip` for the mark of a handle, else an empty text."""
+    """Return `split`, `seam`, `hip` or `jumper` for the mark of a handle, else an empty text."""
     parts = mark.split("/")
+    if is_jumper(mark):
+        return "jumper"
     if len(parts) == 4 and parts[0] == "side" and parts[2] == "split":
         return "split"
     if len(parts) == 3 and parts[:2] == ["roof", "seam"]:
@@ -49,6 +54,8 @@ def place_of(tunnel: Tunnel, mark: str) -> float:
         return tunnel.sides[numbers[0]].splits[numbers[1]].at_m
     if kind_of(mark) == "seam":
         return tunnel.skin.cross_seams_m[numbers[0]]
+    if kind_of(mark) == "jumper":
+        return jumper_place(tunnel, numbers[0])
     return tunnel.frame.boards[numbers[0]].hip_height_m
 
 
@@ -59,6 +66,8 @@ def range_of(tunnel: Tunnel, mark: str) -> tuple[float, float]:
         return edit.split_range(tunnel, *numbers)
     if kind_of(mark) == "seam":
         return edit.seam_range(tunnel, *numbers)
+    if kind_of(mark) == "jumper":
+        return jumper_range(tunnel, *numbers)
     return edit.hip_range(tunnel, *numbers)
 
 
@@ -75,17 +84,19 @@ def move_to(tunnel: Tunnel, grasp: Grasp, place_m: float) -> Tunnel:
         return edit.move_split(tunnel, numbers[0], numbers[1], place_m)
     if kind_of(grasp.mark) == "seam":
         return edit.move_seam(tunnel, numbers[0], place_m)
+    if kind_of(grasp.mark) == "jumper":
+        return move_jumper_to(tunnel, numbers[0], place_m)
     return edit.move_hip(tunnel, numbers if grasp.one_side else (0, 1), place_m)
 
 
 def snap(tunnel: Tunnel, grasp: Grasp, place_m: float) -> float:
     """Return the place a dragged handle goes to: a bow, or a step of the rule, m.
 
-    A bow outside the handle's range is never the nearest.
+    A bow outside the handle's range is never the nearest. Jumpers hang anywhere.
     """
     if grasp.fine:
         return _stepped(place_m, FINE_M[grasp.units])
-    if kind_of(grasp.mark) == "hip":
+    if kind_of(grasp.mark) in ("hip", "jumper"):
         return _stepped(place_m, HIP_STEP_M[grasp.units])
     low_m, high_m = range_of(tunnel, grasp.mark)
     bows = [x for x in bow_positions(tunnel.frame.bows) if low_m - 1e-6 <= x <= high_m + 1e-6]
@@ -95,8 +106,10 @@ def snap(tunnel: Tunnel, grasp: Grasp, place_m: float) -> float:
 def next_place(tunnel: Tunnel, grasp: Grasp, steps: int) -> float:
     """Return the place some key steps on (back when negative): bows, or steps of the rule, m."""
     at_m = place_of(tunnel, grasp.mark)
-    if kind_of(grasp.mark) == "hip" or grasp.fine:
-        step_m = (FINE_M if grasp.fine else HIP_STEP_M)[grasp.units]
+    kind = kind_of(grasp.mark)
+    if kind in ("hip", "jumper") or grasp.fine:
+        rule = JUMPER_STEP_M if kind == "jumper" else HIP_STEP_M
+        step_m = (FINE_M if grasp.fine else rule)[grasp.units]
         return _stepped(at_m + steps * step_m, step_m)
     return snap(tunnel, grasp, edit.next_bow(tunnel, at_m, steps))
 

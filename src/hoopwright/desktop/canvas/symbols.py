@@ -102,7 +102,10 @@ def _roll(p: QPainter, at: QPointF, facing: int, into: bool, ink: Brushes) -> No
 
 
 def draw_grip(p: QPainter, kind: GripKind, at: QPointF, held: bool, ink: Brushes) -> None:
-    """Draw a grip: a lozenge for a split, a square for a seam, a double wedge for a hip seam."""
+    """Draw a grip: a lozenge for a split, a square for a seam, a double wedge for a hip seam.
+
+    A jumper is its own grip and gets a ring alone, while it is held.
+    """
     size = GRIP_PX + (2 if held else 0)
     p.setRenderHint(QPainter.RenderHint.Antialiasing, True)
     p.setPen(QPen(ink.paper, 1.5))
@@ -111,7 +114,7 @@ def draw_grip(p: QPainter, kind: GripKind, at: QPointF, held: bool, ink: Brushes
         p.drawRect(QRectF(at.x() - size + 1, at.y() - size + 1, 2 * size - 2, 2 * size - 2))
     elif kind == "split":
         _draw_area(p, at, ((0, -size - 1), (size + 1, 0), (0, size + 1), (-size - 1, 0)))
-    else:
+    elif kind == "hip":
         for sign in (-1, 1):
             _draw_area(p, at, ((-size, sign * 2), (size, sign * 2), (0, sign * (size + 3))))
     if held:
