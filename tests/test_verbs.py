@@ -72,6 +72,14 @@ def test_plan_tells_what_limits_each_curtain_and_what_opens(
     assert "turns in" in printed
 
 
+def test_plan_tells_the_pressure_of_every_cell(capsys: pytest.CaptureFixture[str]) -> None:
+    assert run("plan", sample("brook-gothic")) == 0
+    printed = capsys.readouterr().out
+    # One roof and two curtains on each side, all inflated: five cells.
+    assert printed.count(", in range, full in ") == 5
+    assert "not heated" in printed
+
+
 def test_plan_as_json_is_si_and_complete(capsys: pytest.CaptureFixture[str]) -> None:
     assert run("plan", sample("brook-gothic"), "--json") == 0
     told = json.loads(capsys.readouterr().out)

@@ -152,12 +152,25 @@ def _tunnel_lines(farm: Farm, tunnel: Tunnel, result: TunnelPlan) -> list[str]:
             f"{show(airing.floor_share, 'share', units)} of the floor, "
             f"{show(airing.flow_m3_s, 'm3/s', units)} on the day entered"
         )
-    air = result.chosen.inflation
-    if air.cells:
+    return [*lines, *_air_lines(farm, result)]
+
+
+def _air_lines(farm: Farm, result: TunnelPlan) -> list[str]:
+    """Return what is told of the air between two layers; nothing with one."""
+    units, air = farm.units, result.chosen.inflation
+    if not air.cells:
+        return []
+    lines = [
+        f"   air: {len(air.cells)} cells, {len(air.jumpers)} jumpers, seals "
+        f"{show(air.seal_m, 'm', units)}, {show(air.bench_min, 'min', units)} on the bench"
+    ]
+    for cell in result.held.cells:
+        filled = "" if cell.minutes is None else f", full in {show(cell.minutes, 'min', units)}"
         lines.append(
-            f"   air: {len(air.cells)} cells, {len(air.jumpers)} jumpers, seals "
-            f"{show(air.seal_m, 'm', units)}, {show(air.bench_min, 'min', units)} on the bench"
+            f"      {cell.name}: {show(cell.pressure_pa, 'Pa', units)}, {cell.state}{filled}"
         )
+    lines.append(f"      {words(result.held.told, units)}")
+    lines.append(f"      {words(result.warmth.told, units)}")
     return lines
 
 
