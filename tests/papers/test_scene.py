@@ -259,7 +259,8 @@ def test_every_split_seam_and_hip_has_a_handle_where_it_is() -> None:
     found: dict[str, set[tuple[str, float]]] = {}
     for handle in (s for s in _all(views) if isinstance(s, Handle)):
         place = handle.grip[0] if handle.way == "along" else handle.grip[1]
-        found.setdefault(handle.mark, set()).add((handle.kind, round(place, 9)))
+        if handle.kind != "jumper":
+            found.setdefault(handle.mark, set()).add((handle.kind, round(place, 9)))
     assert found == {
         "side/0/split/0": {("split", 12.0)},
         "side/1/split/0": {("split", 9.0)},

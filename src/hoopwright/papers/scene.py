@@ -56,7 +56,7 @@ STYLES: tuple[Style, ...] = Style.__args__  # type: ignore[attr-defined]  # know
 Align = Literal["left", "centre", "right"]
 SymbolKind = Literal["crank", "jumper", "blower", "roll into", "roll out"]
 GripWay = Literal["along", "up"]
-GripKind = Literal["split", "seam", "hip"]
+GripKind = Literal["split", "seam", "hip", "jumper"]
 
 
 _CORNERS = 24
@@ -195,7 +195,7 @@ class Handle(Struct, frozen=True):
         style: Name in the palette table.
         ends: The line that moves, m.
         grip: The point where its grip is drawn, m.
-        kind: Which grip.
+        kind: Which grip; a jumper is its own.
         way: Whether it moves along x or up and down.
     """
 

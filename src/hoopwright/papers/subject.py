@@ -5,8 +5,9 @@ from functools import lru_cache
 
 from hoopwright.checks.variant import TunnelPlan, Variant
 from hoopwright.farm import Tunnel
+from hoopwright.pressure import HoseAir
 from hoopwright.quantity.lengths import format_length
-from hoopwright.quantity.units import Units
+from hoopwright.quantity.units import Units, show
 from hoopwright.survey import Survey
 
 SHORT_BAY_M = 1e-4
@@ -21,16 +22,30 @@ class Subject:
         plan: Its plan.
         units: Units of the sizes on the drawing.
         proposed: Splits that are offered: side, position from the first bow in m.
+        pressures: Whether cells are named by their pressures.
     """
 
     tunnel: Tunnel
     plan: TunnelPlan
     units: Units
     proposed: tuple[tuple[int, float], ...] = ()
+    pressures: bool = False
 
     def offered(self, side: int) -> tuple[float, ...]:
         """Return where splits are offered on a side, m."""
         return tuple(at_m for number, at_m in self.proposed if number == side)
+
+    def hose(self, mark: str) -> HoseAir | None:
+        """Return a jumper hose under air; None when there is no such hose."""
+        return next((hose for hose in self.plan.held.hoses if hose.mark == mark), None)
+
+    def pressure(self, mark: str) -> str:
+        """Return the pressure of a cell with what is wrong with it; "" when it is not asked for."""
+        cell = next((cell for cell in self.plan.held.cells if cell.mark == mark), None)
+        if not self.pressures or cell is None:
+            return ""
+        text = show(cell.pressure_pa, "Pa", self.units)
+        return text if cell.state == "in range" else f"{text}, {cell.state}"
 
     @property
     def survey(self) -> Survey:

@@ -96,9 +96,12 @@ def _film(subject: Subject, span: CurtainSpan) -> Iterator[Shape]:
         yield from _seals(subject, span, low_m, high_m)
     middle_m = (span.open_from_m + span.open_to_m) / 2
     width_m = span.open_to_m - span.open_from_m
-    text = f"{NAMES[kind]} {span.index + 1} · {subject.size(span.length_m)}"
-    at = (middle_m, (low_m + high_m) / 2)
-    yield Label(mark, "label", at, text, width_m, high_m - low_m)
+    name, pressure = f"{NAMES[kind]} {span.index + 1}", subject.pressure(f"cell/{mark}")
+    at, label = (middle_m, (low_m + high_m) / 2), f"{name} · {subject.size(span.length_m)}"
+    if pressure:
+        yield Label(mark, "cell", at, f"{name} · {pressure}", width_m, high_m - low_m)
+    else:
+        yield Label(mark, "label", at, label, width_m, high_m - low_m)
     ends = (span.open_from_m, 0.0, span.open_to_m, 0.0)
     yield Dimension(mark, ends, OPENING_ROW, subject.size(width_m))
 

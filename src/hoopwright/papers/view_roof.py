@@ -8,18 +8,16 @@ from hoopwright.papers.scene import (
     Label,
     Line,
     Polygon,
-    Polyline,
     Segment,
     Shape,
     Style,
-    Symbol,
     View,
     rectangle,
 )
 from hoopwright.papers.subject import Subject
+from hoopwright.papers.view_air import draw_plan_air
 
 INNER_INSET_M = 0.1
-CELL_INSET_M = 0.3
 TICK_M = 0.45
 
 
@@ -42,11 +40,10 @@ def draw_plan(subject: Subject) -> View:
         box=(-tail_m, -half_m, survey.length_m + tail_m, half_m),
         shapes=(
             *_sheets(subject),
-            *_cells(subject),
             *_frame(subject),
             *_seams(subject),
             *_splits(subject),
-            *_air(subject),
+            *draw_plan_air(subject, _hips_m(subject)),
         ),
     )
 
@@ -124,25 +121,3 @@ def _splits(subject: Subject) -> Iterator[Shape]:
 def _tick(subject: Subject, side: int, at_m: float) -> Segment:
     half_m, sign = subject.survey.width_m / 2, 1 if side == 0 else -1
     return (at_m, sign * (half_m - TICK_M), at_m, sign * (half_m + TICK_M))
-
-
-def _cells(subject: Subject) -> Iterator[Shape]:
-    top_m, bottom_m = _hips_m(subject)
-    d = CELL_INSET_M
-    for cell in subject.chosen.inflation.cells:
-        if cell.place == "roof":
-            corners = rectangle(cell.from_m + d, bottom_m + d, cell.to_m - d, top_m - d)
-            yield Polyline(cell.mark, "cell", (*corners, corners[0]))
-
-
-def _air(subject: Subject) -> Iterator[Shape]:
-    """Yield the blower at the cell it blows into, and the jumpers."""
-    air = subject.chosen.inflation
-    top_m, bottom_m = _hips_m(subject)
-    fed = next((c for c in air.cells if c.fed), None)
-    if air.blower is not None and fed is not None:
-        bay_m = subject.survey.bows_m[1]
-        yield Symbol("air/blower", "blower", (fed.from_m + bay_m / 2, top_m / 2), "blower")
-    for jumper in air.jumpers:
-        across_m = 0.0 if jumper.side is None else (top_m, bottom_m)[jumper.side]
-        yield Symbol(jumper.mark, "jumper", (jumper.at_m, across_m), "jumper")

@@ -18,11 +18,13 @@ from hoopwright.papers.scene import (
     rectangle,
 )
 from hoopwright.papers.subject import Subject
+from hoopwright.papers.view_air import CELL_INSET_M, pressure_label
 from hoopwright.papers.view_curtain import shut_heights
 from hoopwright.papers.view_section_side import draw_section_side, path_along, pushed_out
 from hoopwright.survey.bow_curve import bow_curve
 
 GROUND_REACH_M = 0.5
+TEXT_SHARE = 0.8
 
 
 def draw_section(subject: Subject) -> View:
@@ -46,6 +48,7 @@ def draw_section(subject: Subject) -> View:
             Line("", "ground", (left_m, 0.0, right_m, 0.0)),
             Polyline("frame", "bow", _centre_line(subject.tunnel.frame.profile)),
             *_roof(subject),
+            *_front_cell(subject),
             *draw_section_side(subject, 0),
             *draw_section_side(subject, 1),
             *_dimensions(subject),
@@ -95,6 +98,17 @@ def draw_end_wall(subject: Subject, number: int) -> Iterator[Shape]:
         corners = rectangle(left_m, 0.0, left_m + door.width_m, door.height_m)
         yield Polygon(mark, "door", corners)
         left_m += door.width_m
+
+
+def _front_cell(subject: Subject) -> Iterator[Shape]:
+    """Yield the cell of the front end wall, when it is inflated, with its pressure when asked."""
+    survey, mark = subject.survey, "cell/end/0"
+    if mark in {cell.mark for cell in subject.chosen.inflation.cells}:
+        wall = path_along(survey.curve, 0.0, survey.girth_m)
+        path = pushed_out(wall, (-CELL_INSET_M,) * len(wall))
+        yield Polyline(mark, "cell", (*path, path[0]))
+        at = (0.0, TEXT_SHARE * survey.height_m)
+        yield from pressure_label(subject, mark, at, survey.width_m)
 
 
 def _roof(subject: Subject) -> Iterator[Shape]:

@@ -20,11 +20,11 @@ from hoopwright.papers.scene import (
     Polyline,
     Shape,
     Style,
-    Symbol,
     View,
     rectangle,
 )
 from hoopwright.papers.subject import Subject
+from hoopwright.papers.view_air import draw_side_air
 from hoopwright.papers.view_curtain import draw_curtains
 
 NUMBER_ROW = 1
@@ -53,7 +53,7 @@ def draw_side(subject: Subject, side: int) -> View:
         *_frame(subject, side),
         *_splits(subject, side),
         *_offered(subject, side),
-        *_jumpers(subject, side),
+        *draw_side_air(subject, side, _hip_m(subject, side)),
         *_break_line(subject, side),
     )
     return View(
@@ -193,10 +193,3 @@ def _offered(subject: Subject, side: int) -> Iterator[Shape]:
         yield Line("", "proposed", (at_m, 0.0, at_m, hip_m))
         text, room_m = f"Proposed split · {subject.size(at_m)}", 2 * min(at_m, length_m - at_m)
         yield Label("", "proposed", (at_m, label_m), text, room_m)
-
-
-def _jumpers(subject: Subject, side: int) -> Iterator[Shape]:
-    for jumper in subject.chosen.inflation.jumpers:
-        if jumper.side == side:
-            at = (jumper.at_m, _hip_m(subject, side))
-            yield Symbol(jumper.mark, "jumper", at, "jumper")

@@ -39,6 +39,8 @@ def draw_tunnel(
     tunnel_plan: TunnelPlan,
     units: Units,
     proposed: tuple[tuple[int, float], ...] = (),
+    *,
+    pressures: bool = False,
 ) -> Views:
     """Return the drawing of a tunnel.
 
@@ -47,8 +49,9 @@ def draw_tunnel(
         tunnel_plan: Its plan.
         units: Units of the sizes written on the drawing.
         proposed: Splits that are offered: side, position from the first bow in m.
+        pressures: Whether cells are named by their pressures.
     """
-    subject = Subject(tunnel, tunnel_plan, units, proposed)
+    subject = Subject(tunnel, tunnel_plan, units, proposed, pressures)
     return Views(
         first_side=draw_side(subject, 0),
         plan=draw_plan(subject),
