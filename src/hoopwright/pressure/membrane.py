@@ -27,7 +27,8 @@ MODULUS_PA = (126e6, 299e6)
 # A half circle is the most a film bows between two lines; its arc is pi / 2 of the chord.
 MOST_SLACK = math.pi / 2 - 1
 
-_HALVINGS = 80
+_ROUNDS = 80
+_CLOSE = 1e-13
 
 
 def billow_radius(chord_m: float, rise_m: float) -> float:
@@ -75,7 +76,7 @@ def billow_rise(chord_m: float, slack_share: float) -> float:
         ValueError: A size is out of its range.
 
     Source:
-        Circle geometry, solved by halving.
+        Circle geometry, solved by Newton's steps, halving where one leaves the hem.
     """
     return _rise(chord_m, 0.0, slack_share)
 
@@ -187,7 +188,7 @@ def stretched_rise(
         ValueError: A figure is out of its range, or the film would bow past a half circle.
 
     Source:
-        See the module; solved by halving.
+        See the module; solved like `billow_rise`.
     """
     check_above_zero("thickness_m", thickness_m, "Enter the thickness of one layer.")
     check_above_zero("modulus_pa", modulus_pa, "Enter the modulus of the film.")
@@ -299,13 +300,27 @@ def _rise(chord_m: float, strain_1_m: float, slack_share: float) -> float:
             "pressure_pa: the film would bow past a half circle. Lower the pressure, take out "
             "slack or choose a thicker film."
         )
-    for _ in range(_HALVINGS):
-        middle = (low + high) / 2
-        if spare(middle) > 0:
-            low = middle
+    shallow = max((3 * strain_1_m * chord_m / 64) ** (1 / 3), math.sqrt(3 * slack_share / 8))
+    rise_m = min(shallow * chord_m, high)
+    for _ in range(_ROUNDS):
+        left = spare(rise_m)
+        if left > 0:
+            low = rise_m
         else:
-            high = middle
-    return (low + high) / 2
+            high = rise_m
+        fall = _fall(chord_m, strain_1_m * (1 + slack_share), rise_m)
+        there = rise_m + left / fall if fall > 0 else high
+        if abs(there - rise_m) <= _CLOSE * chord_m:
+            break
+        rise_m = there if low < there < high else (low + high) / 2
+    return rise_m
+
+
+def _fall(chord_m: float, strain_1_m: float, rise_m: float) -> float:
+    """Return how fast the spare length falls as the film rises: the slope of `spare`, negated."""
+    growth = 0.5 - chord_m**2 / (8 * rise_m**2)
+    arc_growth = 4 * growth * math.atan2(2 * rise_m, chord_m) + chord_m / rise_m
+    return arc_growth - strain_1_m * chord_m * growth
 
 
 def _check_bow(chord_m: float, rise_m: float) -> None:
