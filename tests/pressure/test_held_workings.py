@@ -6,8 +6,8 @@ from inflated import filled
 from samples import tunnel
 
 
-# One inch of water is 249.0889 Pa at 4 degC (NIST Special Publication 811, appendix B): 40 and 60 Pa
-# are 0.1606 and 0.2409 in, 50 and 75 Pa are 0.2007 and 0.3011 in.
+# The conventional inch of water is 249.0889 Pa (NIST Special Publication 811, appendix B): 40 and
+# 60 Pa are 0.1606 and 0.2409 in, 50 and 75 Pa are 0.2007 and 0.3011 in.
 def test_both_bands_of_pressure_are_told_in_inches_of_water() -> None:
     text = words(told_window(filled().held()), "imperial")
     for inches in ("0.161 in", "0.241 in", "0.201 in", "0.301 in"):

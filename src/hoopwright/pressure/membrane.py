@@ -300,7 +300,7 @@ def _rise(chord_m: float, strain_1_m: float, slack_share: float) -> float:
             "pressure_pa: the film would bow past a half circle. Lower the pressure, take out "
             "slack or choose a thicker film."
         )
-    shallow = max((3 * strain_1_m * chord_m / 64) ** (1 / 3), math.sqrt(3 * slack_share / 8))
+    shallow = max(math.cbrt(3 * strain_1_m * chord_m / 64), math.sqrt(3 * slack_share / 8))
     rise_m = min(shallow * chord_m, high)
     for _ in range(_ROUNDS):
         left = spare(rise_m)
