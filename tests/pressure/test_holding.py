@@ -173,7 +173,7 @@ def test_one_layer_has_no_cell_and_keeps_its_slack() -> None:
 
 # Castilla, Greenhouse Technology and Management, 7.3.1: 250 W for each 1000 m2. A floor of 30 by
 # 96 ft is 9.144 x 29.2608 m = 267.6 m2, which makes 66.9 W.
-def test_power_of_the_textbook_for_a_common_floor() -> None:
+def test_power_of_the_textbook_for_a_floor_of_30_by_96_feet() -> None:
     made = tunnel(round_profile().but(span_m=9.144))
     made = made.but(
         frame=made.frame.but(length_m=29.2608, bows=EvenBows(count=25, spacing_m=1.2192))
