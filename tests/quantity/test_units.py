@@ -55,6 +55,7 @@ CODES = [
     "W/K",
     "W/m2/K",
     "W_heat",
+    "W/m2",
     "J_heat",
     "kWh",
     "K day",

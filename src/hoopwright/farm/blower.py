@@ -5,6 +5,9 @@ from typing import Annotated
 from hoopwright.farm.entered import Entered, measure
 
 
+ROUGHEST = 0.1
+
+
 class FanPoint(Entered, frozen=True):
     """One point of a blower's curve.
 
@@ -46,6 +49,23 @@ class Blower(Entered, frozen=True):
                 "curve: the pressure of a blower must fall while its flow rises; "
                 "check the points against its data sheet"
             )
+        if len(self.curve) == 3 and not _falls(flows, pressures):
+            raise ValueError(
+                "curve: the parabola through these points rises somewhere; take the middle point "
+                "nearer to the straight line, or give two points"
+            )
+
+
+def _falls(flows: list[float], pressures: list[float]) -> bool:
+    """Return whether the parabola through three points falls from the first to the last.
+
+    Source:
+        Slopes of a parabola in Newton's form: f01 plus or minus the second difference.
+    """
+    (q0, q1, q2), (p0, p1, p2) = flows, pressures
+    first, second = (p1 - p0) / (q1 - q0), (p2 - p1) / (q2 - q1)
+    bend = (second - first) / (q2 - q0)
+    return first - bend * (q1 - q0) <= 0 and second + bend * (q2 - q1) <= 0
 
 
 class Hose(Entered, frozen=True):
@@ -64,3 +84,12 @@ class Hose(Entered, frozen=True):
     bore_m: Annotated[float, measure("bore of the hose", "m_thin", 0.005, 0.5)]
     roughness_m: Annotated[float, measure("roughness of the hose", "m_thin", 0.0, 0.01)]
     part: str
+
+    def __post_init__(self) -> None:
+        """Refuse a roughness that fills the hose."""
+        Entered.__post_init__(self)
+        if self.roughness_m > ROUGHEST * self.bore_m:
+            raise ValueError(
+                "roughness_m: the roughness of a hose is a small part of its bore; "
+                "enter 0.5 mm when it is not known"
+            )

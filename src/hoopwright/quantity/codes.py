@@ -145,6 +145,7 @@ CODES: dict[str, Code] = {
         Shown("Btu/h\u00b7ft\u00b2\u00b7\u00b0F", BTU_H_W / SQUARE_FOOT_M2 / FAHRENHEIT_K, 2),
         Shown("W/m\u00b2K", 1, 2),
     ),
+    "W/m2": _alike("power on an area", "W/m\u00b2", 2),
     "W_heat": Code("power", 1, Shown("Btu/h", BTU_H_W, 0), Shown("W", 1, 0)),
     "J_heat": Code(ENERGY, 1, Shown("MMBtu", 1e6 * BTU_J, 1), Shown("GJ", 1e9, 1)),
     "kWh": Code(ENERGY, 3.6e6, Shown("kWh", 1, 0), Shown("kWh", 1, 0)),

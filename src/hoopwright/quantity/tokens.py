@@ -127,6 +127,7 @@ _SPELLED: tuple[tuple[str, float, str], ...] = (
         factors.BTU_H_W / factors.SQUARE_FOOT_M2 / factors.FAHRENHEIT_K,
         "Btu/hft2\u00b0F btu/hft2f",
     ),
+    ("power on an area", 1.0, "W/m2"),
     ("power", factors.BTU_H_W, "Btu/h btu/h btuh"),
     (ENERGY, 1e9, "GJ"),
     (ENERGY, 3.6e6, "kWh kwh"),
