@@ -29,7 +29,7 @@ def test_points_whose_parabola_rises_are_refused() -> None:
 
 
 def test_roughness_that_fills_the_hose_is_refused() -> None:
-    with pytest.raises(ValueError, match="roughness_m: .* small part of its bore"):
+    with pytest.raises(ValueError, match=r"roughness_m: .* small part of its bore"):
         Hose(key="hose", name="hose", bore_m=0.02, roughness_m=0.005, part="hose")
 
 

@@ -4,7 +4,6 @@ from typing import Annotated
 
 from hoopwright.farm.entered import Entered, measure
 
-
 ROUGHEST = 0.1
 
 
