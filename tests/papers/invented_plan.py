@@ -38,7 +38,6 @@ from hoopwright.farm import (
     Split,
     Tunnel,
 )
-from hoopwright.inflation.inflation import Cell, Inflation, Jumper, Seal
 from hoopwright.order.order import Cut, Line, Order, Roll
 from hoopwright.plan import Plan
 from hoopwright.quantity.finding import Finding
@@ -48,6 +47,7 @@ from hoopwright.quantity.working import PRACTICE, Term, Working, phrase
 from hoopwright.survey.bow_curve import bow_curve
 from hoopwright.survey.survey import Survey
 from hoopwright.takeoff.need import Need
+from papers.invented_air import invented_held, invented_inflation, invented_warmth
 
 CLEAR = "film_clear"
 
@@ -439,67 +439,6 @@ def _airing() -> Airing:
     )
 
 
-def _inflation() -> Inflation:
-    seals = tuple(
-        Seal(
-            mark="side/0/panel/0",
-            edge=edge,  # type: ignore[arg-type]  # one of four words
-            length_m=12.192 if edge in ("top", "bottom") else 1.9,
-            passes=2,
-            spacing_m=0.025,
-            strokes=0,
-            total_m=24.384 if edge in ("top", "bottom") else 3.8,
-            minutes=21.3,
-        )
-        for edge in ("top", "bottom", "front", "back")
-    )
-    cells = (
-        Cell(
-            mark="cell/roof/0",
-            name="Roof",
-            place="roof",
-            from_m=0.0,
-            to_m=25.6032,
-            volume_m3=21.5,
-            area_m2=221.0,
-            unit_leak_m3_s=0.00088,
-            fed=True,
-        ),
-        Cell(
-            mark="cell/side/0/panel/0",
-            name="West side, curtain 1",
-            place="side/0/panel/0",
-            from_m=0.9144,
-            to_m=13.1064,
-            volume_m3=1.4,
-            area_m2=15.4,
-            unit_leak_m3_s=0.000092,
-            fed=False,
-        ),
-    )
-    jumper = Jumper(
-        mark="jumper/0",
-        from_cell=cells[0].mark,
-        to_cell=cells[1].mark,
-        side=0,
-        at_m=7,
-        placed=False,
-    )
-    return Inflation(
-        seals=seals,
-        cells=cells,
-        jumpers=(jumper,),
-        seal_m=56.4,
-        strokes=0,
-        elements=1,
-        bench_min=85.2,
-        volume_m3=22.9,
-        blower="blower",
-        no_feed=(),
-        idle=(),
-    )
-
-
 def _survey(tunnel: Tunnel) -> Survey:
     bows = tuple(i * 1.2192 for i in range(22))
     return Survey(
@@ -551,7 +490,7 @@ def invented_tunnel_plan(farm: Farm, tunnel: Tunnel, order: Order) -> TunnelPlan
         Variant(
             cover=cover,
             curtains=tuple(_curtain(_hung(farm, tunnel, span)) for span in cover.curtains),
-            inflation=_inflation(),
+            inflation=invented_inflation(),
             airing=_airing(),
             needs=(need,),
             order=order,
@@ -564,6 +503,8 @@ def invented_tunnel_plan(farm: Farm, tunnel: Tunnel, order: Order) -> TunnelPlan
         survey=_survey(tunnel),
         chosen=both[0],
         other=both[1],
+        held=invented_held(),
+        warmth=invented_warmth(),
         findings=(_finding(tunnel.name),),
     )
 

@@ -67,3 +67,44 @@ def test_curtains_and_airing_stand_in_si_without_what_they_were_worked_from() ->
     airing = chosen["airing"]
     assert airing["opening_m2"] == pytest.approx(sum(airing["openings_m2"]))
     assert airing["course"][-1][2] == pytest.approx(airing["flow_m3_s"])
+
+
+def test_air_under_pressure_and_heat_stand_in_si_without_what_they_were_worked_from() -> None:
+    planned = told()["plan"]["tunnels"][0]
+    held, warmth = planned["held"], planned["warmth"]
+    assert {"net", "volumes_m3", "full_pa", "readings"}.isdisjoint(held)
+    pressures = [cell["pressure_pa"] for cell in held["cells"]]
+    assert (min(pressures), max(pressures)) == (held["low_pa"], held["high_pa"])
+    assert len(held["hoses"]) == len(planned["chosen"]["inflation"]["jumpers"])
+    assert all(isinstance(hose["critical"], bool) for hose in held["hoses"])
+    assert isinstance(held["yearly_cost"], str)
+    assert isinstance(held["told"], str)
+    assert warmth["loss_one_w_k"] > warmth["loss_now_w_k"] >= warmth["loss_two_w_k"]
+    assert warmth["payback_years"] is None
+    assert "not heated" in warmth["told"]
+    assert {working["figure"] for working in warmth["workings"]} <= set(warmth)
+
+
+def test_every_field_with_a_size_says_its_unit() -> None:
+    ends = ("_m", "_m2", "_m3", "_m3_s", "_pa", "_w", "_w_k", "_w_m2", "_kwh", "_min", "_n_m", "_j")
+    plain = ("_share", "_units", "_years", "_days", "minutes")
+
+    def floats(value: Any) -> set[str]:
+        if isinstance(value, list):
+            return set().union(*map(floats, value))
+        if not isinstance(value, dict):
+            return set()
+        here = {key for key, inside in value.items() if isinstance(inside, float)}
+        deeper = (inside for key, inside in value.items() if key != "workings")
+        return here.union(*map(floats, deeper))
+
+    planned = told()["plan"]["tunnels"][0]
+    keys = floats(planned["held"]) | floats(planned["warmth"])
+    assert "stress_pa" in keys
+    assert [key for key in keys if not key.endswith((*ends, *plain))] == []
+
+
+def test_a_tunnel_without_any_air_is_told_too() -> None:
+    farm = small_farm()
+    whole = json.loads(plan_to_json(farm, plan(farm)))["plan"]["tunnels"][0]["held"]
+    assert (whole["cells"], whole["tries"], whole["fill_min"]) == ([], [], None)

@@ -59,3 +59,9 @@ def test_shares_are_shown_in_percent(units: Units) -> None:
 def test_a_list_says_when_it_is_empty() -> None:
     rows = listed_rows("Bars", FIGURES, (), "metric", 6, "No bar.")
     assert [e.value for row in rows for e in row.entries if e] == ["Bars", "No bar."]
+
+
+def test_amounts_of_money_have_two_decimals_and_no_unit() -> None:
+    costs: tuple[Figure[Decimal], ...] = (Figure("Power", lambda c: c, "money"),)
+    (column,), ((value,),) = list_figures(costs, (Decimal("84.1"),), "imperial")
+    assert (column.heading, column.number, value) == ("Power", "#,##0.00", Decimal("84.1"))

@@ -1,7 +1,7 @@
 """The choices behind a plan in words."""
 
 import samples
-from hoopwright.farm import Farm
+from hoopwright.farm import Farm, Heating, PlacedJumper
 from hoopwright.papers.sheet import Row
 from hoopwright.papers.sheets_choices import choice_rows
 from papers.every_kind import drop_side, farm_of, tunnel_of, woven_side
@@ -76,3 +76,37 @@ def test_weather_stands_with_the_choices() -> None:
     words = told(invented_farm("metric"))
     assert words["Wind while airing"] == "1.0 m/s"
     assert words["Ground around"] == "C, open land"
+
+
+def test_blower_hoses_and_what_is_inflated_are_named() -> None:
+    words = told(invented_farm("metric"))
+    assert words["Blower"] == "inflation blower"
+    assert words["Blower takes air"] == "from outdoors"
+    assert words["Jumper hoses hang"] == "where worked out"
+    assert words["Sealed and inflated end walls"] == "none"
+    ends = samples.with_double_ends(samples.double_tunnel())
+    assert told(farm_of(ends))["Sealed and inflated end walls"] == "Front end, Back end"
+
+
+def test_placed_jumpers_are_told() -> None:
+    double = samples.double_tunnel()
+    placed = (PlacedJumper(surface="first_side", at_m=9.0),)
+    by_hand = double.but(air=double.air.but(jumpers=placed))
+    assert told(farm_of(by_hand))["Jumper hoses hang"] == "where placed by hand"
+
+
+def test_heating_stands_with_its_fuel_or_there_is_none() -> None:
+    cold = invented_farm("metric")
+    assert told(cold)["Heating"] == "none"
+    warm = cold.but(tunnels=(cold.tunnels[0].but(heating=Heating()),))
+    words = told(warm)
+    assert words["Heating"] == "propane at $2.40 for one gallon"
+    # 283.15 K are 10 degrees Celsius.
+    assert words["Kept inside"] == "10.0 °C"
+
+
+def test_bench_and_winter_stand_with_the_farm() -> None:
+    words = told(invented_farm("metric"))
+    assert words["Sealer"] == "runs on along the edge"
+    assert words["Price of one kWh"] == "$0.16"
+    assert words["Degree-days"] == "900 K·day"

@@ -5,7 +5,7 @@ from decimal import Decimal
 
 import pytest
 
-from hoopwright.farm import Farm, Money
+from hoopwright.farm import Farm, Heating, Money
 from hoopwright.order.order import Unplaced
 from papers.invented_plan import invented_farm, invented_lines, invented_plan
 from papers.spreadsheet import amount, made, open_book, texts
@@ -70,3 +70,27 @@ def test_summary_names_sheets_that_no_roll_yields(farm: Farm) -> None:
     order = dataclasses.replace(plan.order, unplaced=(missing,))
     found = texts(open_book(made(farm, dataclasses.replace(plan, order=order)))["Summary"])
     assert "Roof, outer (North): no roll of the film is large enough" in found
+
+
+def test_summary_tells_pressure_power_and_saving(farm: Farm) -> None:
+    sheet = open_book(made(farm, invented_plan(farm)))["Summary"]
+    rows = [[c.value for c in row] for row in sheet.iter_rows()]
+    start = next(k for k, row in enumerate(rows) if row[0] == "Air between layers, and heat")
+    line = rows[start + 2]
+    # 249.089 Pa are one inch of water column (NIST Special Publication 811).
+    pressures = [0.2, 0.233] if farm.units == "imperial" else [49.8, 58]
+    assert line == ["North", "inflation blower", *pressures, 84.1, 980, 2819.9, "not heated"]
+    assert rows[start + 3][:2] == ["North", "The second layer is soon paid back."]
+
+
+def test_summary_says_after_how_long_a_heated_tunnel_is_paid_back() -> None:
+    farm = invented_farm("metric")
+    farm = farm.but(tunnels=(farm.tunnels[0].but(heating=Heating()),))
+    plan = invented_plan(farm)
+    (tunnel,) = plan.tunnels
+    for years, text in ((2.5, "2.5 yr"), (None, "never")):
+        warmth = dataclasses.replace(tunnel.warmth, payback_years=years)
+        whole = dataclasses.replace(plan, tunnels=(dataclasses.replace(tunnel, warmth=warmth),))
+        sheet = open_book(made(farm, whole))["Summary"]
+        paid = [row[7].value for row in sheet.iter_rows() if row[1].value == "inflation blower"]
+        assert paid[0] == text

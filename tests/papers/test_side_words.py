@@ -6,6 +6,7 @@ import pytest
 
 import samples
 from hoopwright.curtain.curtain import Bound
+from hoopwright.farm.farm import Sealer
 from hoopwright.farm.side import BottomEdge, RopeKind, SideKind, TopEdge, Winding
 from hoopwright.farm.weather import Exposure, WindSide
 from hoopwright.papers import side_words
@@ -22,6 +23,7 @@ from hoopwright.papers import side_words
         (Bound, side_words.BOUNDS),
         (WindSide, side_words.WIND_SIDES),
         (Exposure, side_words.EXPOSURES),
+        (Sealer, side_words.SEALERS),
     ],
 )
 def test_every_choice_has_words_of_its_own(choices: object, words: dict[str, str]) -> None:
@@ -36,6 +38,7 @@ def test_every_choice_has_words_of_its_own(choices: object, words: dict[str, str
         ("side/0/panel/1", "West side, curtain 2"),
         ("side/1/strip/0", "East side, strip 1"),
         ("side/0/pocket/front", "West side, front pocket"),
+        ("end/1", "Back end"),
         ("air/blower", "air blower"),
     ],
 )

@@ -19,6 +19,7 @@ NAMES = [
     "Cranks",
     "Travel",
     "Air",
+    "Heat",
     "Airing",
     "Checks",
     "Cautions",
@@ -69,7 +70,7 @@ def test_pages_are_ready_to_print(farm: Farm) -> None:
         assert (sheet.page_setup.fitToWidth, sheet.page_setup.fitToHeight) == (1, 0)
         assert sheet.sheet_properties.pageSetUpPr.fitToPage
         assert sheet.oddFooter.right.text == "Page &P of &N"
-        if sheet.title not in ("Summary", "Cranks", "Travel", "Air", "Airing"):
+        if sheet.title not in ("Summary", "Cranks", "Travel", "Air", "Heat", "Airing"):
             assert sheet.print_title_rows
             assert sheet.freeze_panes
 

@@ -2,8 +2,9 @@
 
 The shape is the plan's own: every result class is an object with its fields, every working is
 kept under `workings`. A field that is no part of a result (one that does not count when two are
-compared) stays out. The format grows when a key changes its meaning or goes away: since format 2
-the trailing of a curtain has play and uneven winding in it.
+compared) stays out; so does what is worked out on demand, such as the course of filling. The format
+grows when a key changes its meaning or goes away: since format 2 the trailing of a curtain has play
+and uneven winding in it. `held` and `warmth` of a tunnel came without a new format.
 """
 
 import json

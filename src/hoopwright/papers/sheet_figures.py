@@ -45,14 +45,26 @@ PLACES: dict[str, tuple[int, int]] = {
     "rad": (0, 0),
     "min": (1, 1),
     "turns": (1, 1),
+    "Pa": (3, 1),
+    "Pa_film": (0, 2),
+    "N/m": (2, 1),
+    "m2_thin": (2, 0),
+    "W": (0, 0),
+    "kWh": (0, 0),
+    "W/K": (0, 0),
+    "W/m2/K": (2, 2),
+    "W_heat": (0, 0),
+    "J_heat": (1, 1),
+    "K day": (0, 0),
     "ratio": (2, 2),
     "share": (3, 3),
     "count": (0, 0),
+    "money": (2, 2),
 }
 """Decimals of a unit code in feet and inches, and in metres."""
 
-IN_HEADING = ("turns", "share")
-"""Units that the heading or the cell says by itself."""
+IN_HEADING = ("turns", "share", "money")
+"""Units that the heading, the cell or a note of the sheet says by itself."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,7 +136,7 @@ def _columns(figure: Figure[T], units: Units) -> tuple[Column, ...]:
         return (Column(figure.words, figure.width, kind=figure.kind),)
     label = "" if figure.unit in IN_HEADING else unit_label(figure.unit, units)
     words = f"{figure.words} ({label})" if label else figure.words
-    number = "0.0%" if figure.unit == "share" else number_format(_places(figure.unit, units))
+    number = "0.0%" if figure.unit == "share" else number_format(places_of(figure.unit, units))
     return (Column(words, figure.width, number, figure.kind),)
 
 
@@ -133,11 +145,12 @@ def _values(figure: Figure[T], thing: T, units: Units) -> tuple[Value, ...]:
     if isinstance(value, float) and figure.unit == "size":
         return length_values(value, units)
     if isinstance(value, float) and figure.unit == "share":
-        return (shown(value, "ratio", units, _places("share", units)),)
+        return (shown(value, "ratio", units, places_of("share", units)),)
     if isinstance(value, float):
-        return (shown(value, figure.unit, units, _places(figure.unit, units)),)
+        return (shown(value, figure.unit, units, places_of(figure.unit, units)),)
     return (value,)
 
 
-def _places(unit: str, units: Units) -> int:
+def places_of(unit: str, units: Units) -> int:
+    """Return the decimals that a unit code is shown with."""
     return PLACES[unit][0 if units == "imperial" else 1]

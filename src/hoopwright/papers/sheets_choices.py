@@ -11,12 +11,14 @@ from hoopwright.farm.farm import Farm, Tunnel
 from hoopwright.farm.frame import EvenBows, Profile
 from hoopwright.farm.side import ROLLING, Panel, Side
 from hoopwright.farm.skin import Covering, End, Layers
+from hoopwright.inflation.hoses import feed_hose, jumper_hose
 from hoopwright.papers.sheet import SECTION, TEXT, Row, wide_row
 from hoopwright.papers.side_words import (
     BOTTOMS,
     EXPOSURES,
     KINDS,
     ROPES,
+    SEALERS,
     TOPS,
     WIND_SIDES,
     WINDINGS,
@@ -69,11 +71,38 @@ def _tunnel_words(tunnel: Tunnel, farm: Farm) -> Words:
         lines += _side_lines(tunnel, number, farm)
     lines += [(end.name, _end_words(end, farm)) for end in tunnel.ends]
     if air.blower is not None:
-        lines.append(("Blower", farm.catalogue.part(air.blower).name))
-        lines.append(("Sealed and inflated sides", _inflated(tunnel)))
+        lines += _air_lines(tunnel, farm)
         lines += _entered(skin, units) + _entered(air, units)
+    lines += _heating_lines(tunnel, farm)
     lines += _entered(skin.allowances, units)
     return tuple(lines)
+
+
+def _air_lines(tunnel: Tunnel, farm: Farm) -> Iterable[tuple[str, str]]:
+    """Yield blower, hoses and what is inflated, in words."""
+    air, catalogue = tunnel.air, farm.catalogue
+    if air.blower is not None:
+        yield "Blower", catalogue.blower(air.blower).name
+    yield "Blower takes air", "from outdoors" if air.outside_air else "from inside"
+    for label, hose in (
+        ("Hose of the blower", feed_hose(air, catalogue.hoses)),
+        ("Jumper hoses", jumper_hose(air, catalogue.hoses)),
+    ):
+        if hose is not None:
+            yield label, hose.name
+    yield "Jumper hoses hang", "where worked out" if air.jumpers is None else "where placed by hand"
+    yield "Sealed and inflated sides", _inflated(tunnel)
+    yield "Sealed and inflated end walls", _inflated_ends(tunnel)
+
+
+def _heating_lines(tunnel: Tunnel, farm: Farm) -> list[tuple[str, str]]:
+    """Return how the tunnel is heated."""
+    heating = tunnel.heating
+    if heating is None:
+        return [("Heating", "none")]
+    price = format_money(heating.fuel_price, farm.money.currency)
+    fuel = f"{heating.fuel} at {price} for one {heating.fuel_unit}"
+    return [("Heating", fuel), *_entered(heating, farm.units)]
 
 
 def _frame_words(tunnel: Tunnel, units: Units) -> str:
@@ -176,6 +205,16 @@ def _inflated(tunnel: Tunnel) -> str:
     return ", ".join(names) or "none"
 
 
+def _inflated_ends(tunnel: Tunnel) -> str:
+    """Return the end walls that have two layers and air between them."""
+    names = [
+        end.name
+        for end, inflated in zip(tunnel.ends, tunnel.air.inflated_ends, strict=True)
+        if inflated and end.film is not None and end.film.count == 2
+    ]
+    return ", ".join(names) or "none"
+
+
 def _curtain_layers(tunnel: Tunnel, side: Side) -> tuple[str, ...]:
     films = curtain_films(side, tunnel.skin, tunnel.skin.covering)
     return tuple(film for _name, film in films)
@@ -205,10 +244,13 @@ def _farm_words(farm: Farm) -> Iterable[tuple[str, str]]:
         ("Sales tax", f"{show(money.tax_share, 'share', units)}, rounded once for the whole order"),
         ("Freight", f"{format_money(money.freight, money.currency)}, {taxed}"),
         ("Wage at the bench", f"{format_money(farm.bench.wage_per_hour, money.currency)} an hour"),
+        ("Sealer", SEALERS[farm.bench.sealer]),
         *_entered(farm.bench, units),
         *_entered(farm.limits, units),
         *_entered(farm.weather, units),
         ("Wind meets the side", WIND_SIDES[farm.weather.wind_from]),
+        *_entered(farm.climate, units),
+        ("Price of one kWh", format_money(farm.climate.power_price, money.currency)),
         ("Ground around", EXPOSURES[farm.weather.exposure]),
         ("Sizes and prices", farm.catalogue.note),
         ("Remarks", farm.note),

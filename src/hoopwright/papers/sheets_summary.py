@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from hoopwright.checks.variant import TunnelPlan, Variant
 from hoopwright.farm.farm import Farm, Tunnel
+from hoopwright.heat import pay_back_words
 from hoopwright.order.order import Order
 from hoopwright.papers.cautions import caution_texts
 from hoopwright.papers.sheet import (
@@ -26,6 +27,7 @@ from hoopwright.papers.sheet import (
     list_row,
     wide_row,
 )
+from hoopwright.papers.sheet_figures import places_of
 from hoopwright.papers.sheet_lines import is_unpriced, origin_of
 from hoopwright.papers.sheet_numbers import (
     EXACT,
@@ -50,6 +52,7 @@ from hoopwright.papers.sheets_takeoff import (
 )
 from hoopwright.plan import Plan
 from hoopwright.quantity.units import Units, unit_label
+from hoopwright.quantity.working import words
 
 WIDTHS = (32.0, 27.0, 13.0, 13.0, 13.0, 13.0, 13.0, 13.0)
 LAST = len(WIDTHS)
@@ -80,6 +83,7 @@ def summary_sheet(farm: Farm, plan: Plan, program_version: str, plan_date: date)
     rows += _groups(farm, plan, cells, first_row=len(rows) + 4)
     rows += _coverings(farm, plan)
     rows += _tunnels(farm, plan)
+    rows += _air_and_heat(farm, plan)
     rows += choice_rows(farm, LAST)
     rows += _legend()
     return Sheet(name="Summary", widths=WIDTHS, rows=tuple(rows), protected=True)
@@ -269,6 +273,45 @@ def _tunnel_line(tunnel: Tunnel, planned: TunnelPlan, units: Units) -> Sequence[
         len(survey.bows_m),
         survey.bay_count,
         shown(survey.floor_area_m2, "m2", units, 0),
+    )
+
+
+def _air_and_heat(farm: Farm, plan: Plan) -> list[Row]:
+    """Return the pressure between two layers, what the blower takes and what the layer saves."""
+    units, currency = farm.units, farm.money.currency
+    pressure = number_format(places_of("Pa", units))
+    columns = (
+        Column("Tunnel", 0),
+        Column("Blower", 0),
+        Column(heading("Lowest cell", "Pa", units), 0, pressure),
+        Column(heading("Highest cell", "Pa", units), 0, pressure),
+        Column(f"Blower, a year ({currency})", 0, MONEY),
+        Column(f"Second layer ({currency})", 0, MONEY),
+        Column(f"Saves a year ({currency})", 0, MONEY),
+        Column("Paid back after", 0),
+    )
+    rows = [Row(), wide_row("Air between layers, and heat", SECTION, LAST), heading_row(columns)]
+    pairs = list(zip(farm.tunnels, plan.tunnels, strict=True))
+    for tunnel, planned in pairs:
+        rows.append(list_row(columns, _air_line(farm, tunnel, planned)))
+    for tunnel, planned in pairs:
+        rows.append(wide_row(words(planned.warmth.told, units), TEXT, LAST, label=tunnel.name))
+    return rows
+
+
+def _air_line(farm: Farm, tunnel: Tunnel, planned: TunnelPlan) -> Sequence[Value]:
+    held, warmth, units = planned.held, planned.warmth, farm.units
+    places = places_of("Pa", units)
+    key = planned.chosen.inflation.blower
+    return (
+        tunnel.name,
+        farm.catalogue.blower(key).name if key is not None else "none",
+        shown(held.low_pa, "Pa", units, places),
+        shown(held.high_pa, "Pa", units, places),
+        held.yearly_cost,
+        warmth.second_layer_cost,
+        warmth.saved_cost,
+        "not heated" if tunnel.heating is None else words(pay_back_words(warmth), units),
     )
 
 

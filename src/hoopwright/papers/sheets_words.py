@@ -13,11 +13,14 @@ from hoopwright.papers.sheet import Column, Entry, Look, Row, Sheet, Value, list
 from hoopwright.papers.sheet_numbers import decimal_of
 from hoopwright.papers.side_words import place_name
 from hoopwright.plan import Plan
+from hoopwright.pressure import BlowerTry, CellAir, FilmPull
 from hoopwright.quantity.money import format_money
 from hoopwright.quantity.units import Units, show, to_display, unit_label
 from hoopwright.quantity.working import Explained, Term, Working, words
 
 SUFFIXES = (
+    ("_w_k", "W/K"),
+    ("_n_m", "N/m"),
     ("_kg_m3", "kg/m3"),
     ("_kg_m2", "kg/m2"),
     ("_kg_m", "kg/m"),
@@ -37,12 +40,23 @@ SUFFIXES = (
     ("_rad", "rad"),
     ("_min", "min"),
     ("_per_h", "1/h"),
+    ("_kwh", "kWh"),
     ("_h", "h"),
     ("_years", "year"),
 )
-THIN = ("diameter", "diameters", "thickness", "trailing", "gap")
+BY_NAME = {
+    "stress_pa": ("stress", "Pa_film"),
+    "peak_w": ("peak", "W_heat"),
+    "season_j": ("season", "J_heat"),
+    "degree_days": ("degree_days", "K day"),
+    "hole_m2": ("hole", "m2_thin"),
+    "grown_m2": ("grown", "m2_thin"),
+}
+"""Figures that are named or measured unlike others with their ending."""
+THIN = ("diameter", "diameters", "thickness", "trailing", "gap", "spacing", "slack", "sag")
 SEVERITY = {"fault": "Fault: mend before ordering", "caution": "Caution", "note": "Note"}
 
+UNSHOWN = ("power_per_area_w_m2",)
 COUNTED = ("needed", "spares", "holds", "left_over")
 
 Explanation = tuple[str, Working, object, str]
@@ -159,7 +173,7 @@ def figure_text(value: object, unit: str, units: Units, currency: str) -> str:
     An amount of money with the unit of an area is an amount for one unit of it.
 
     Args:
-        value: A number, an amount, a text, or several of them; anything else gives no text.
+        value: A number, an amount, a text, yes or no, or several of them; else there is no text.
         unit: Unit code.
         units: The farm's units.
         currency: The farm's currency.
@@ -173,13 +187,17 @@ def figure_text(value: object, unit: str, units: Units, currency: str) -> str:
         return format_money(value, currency)
     if isinstance(value, float):
         return show(value, unit, units)
-    if isinstance(value, int) and not isinstance(value, bool):
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, int):
         return show(value, "count", units)
     return value if isinstance(value, str) else ""
 
 
 def _split_unit(figure: str) -> tuple[str, str]:
     """Return the name of a field without its unit, and the unit code."""
+    if figure in BY_NAME:
+        return BY_NAME[figure]
     for ending, unit in SUFFIXES:
         if figure.endswith(ending):
             name = figure.removesuffix(ending)
@@ -228,6 +246,8 @@ def _tunnel_explanations(farm: Farm, tunnel: Tunnel, planned: TunnelPlan) -> Ite
     yield from _of(f"{name}, airing", chosen.airing)
     for cell in chosen.inflation.cells:
         yield from _of(f"{name}, {cell.name}", cell)
+    yield from _held_explanations(tunnel, planned)
+    yield from _of(f"{name}, heat", planned.warmth)
     parts = {part.key: part for part in farm.catalogue.parts}
     for need in chosen.needs:
         part_of_need = parts.get(need.part)
@@ -237,7 +257,20 @@ def _tunnel_explanations(farm: Farm, tunnel: Tunnel, planned: TunnelPlan) -> Ite
         yield what, need.working, need.quantity, unit
 
 
+def _held_explanations(tunnel: Tunnel, planned: TunnelPlan) -> Iterator[Explanation]:
+    """Yield what stands under pressure: cells, blowers tried, film, readings."""
+    name, held = tunnel.name, planned.held
+    yield from _of(f"{name}, air under pressure", held)
+    named: tuple[CellAir | BlowerTry | FilmPull, ...] = (*held.cells, *held.tries, *held.pulls)
+    for one in named:
+        yield from _of(f"{name}, {one.name}", one)
+    for reading in held.leaks:
+        yield from _of(f"{name}, reading of {reading.taken_on}", reading)
+
+
 def _of(what: str, explained: Explained) -> Iterator[Explanation]:
     for working in explained.workings:
+        if working.figure in UNSHOWN:
+            continue
         value = getattr(explained, working.figure, None)
         yield what, working, value, figure_unit(working.figure)

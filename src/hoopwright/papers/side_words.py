@@ -1,7 +1,7 @@
-"""Words of a side for every paper: places, kinds, edges, ropes, limits."""
+"""Words of a side for every paper: places, kinds, edges, ropes, limits, sealers."""
 
 from hoopwright.curtain.curtain import Bound
-from hoopwright.farm.farm import Tunnel
+from hoopwright.farm.farm import Sealer, Tunnel
 from hoopwright.farm.side import BottomEdge, RopeKind, SideKind, TopEdge, Winding
 from hoopwright.farm.weather import Exposure, WindSide
 
@@ -27,6 +27,10 @@ TOPS: dict[TopEdge, str] = {
     "own_channel": "side film in a channel of its own",
     "shared_channel": "side film in the roof's channel",
 }
+SEALERS: dict[Sealer, str] = {
+    "running": "runs on along the edge",
+    "bar": "bar, stroke by stroke",
+}
 BOUNDS: dict[Bound, str] = {
     "hand force": "hand force",
     "trailing": "trailing",
@@ -45,8 +49,10 @@ EXPOSURES: dict[Exposure, str] = {
 
 
 def place_name(tunnel: Tunnel, mark: str) -> str:
-    """Return what people call the place of a mark such as `side/0/panel/1`."""
+    """Return what people call the place of a mark such as `side/0/panel/1` or `end/0`."""
     parts = mark.split("/")
+    if parts[0] == "end":
+        return tunnel.ends[int(parts[1])].name
     if parts[0] != "side" or len(parts) < 3:
         return mark.replace("/", " ")
     side = tunnel.sides[int(parts[1])].name

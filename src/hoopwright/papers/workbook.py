@@ -29,9 +29,11 @@ from hoopwright.papers.sheet import (
     column_letters,
 )
 from hoopwright.papers.sheet_text import header_text, line_count, safe_text
-from hoopwright.papers.sheets_air import air_sheet, airing_sheet
+from hoopwright.papers.sheets_air import air_sheet
+from hoopwright.papers.sheets_airing import airing_sheet
 from hoopwright.papers.sheets_curtains import cranks_sheet, curtains_sheet, travel_sheet
 from hoopwright.papers.sheets_film import film_sheet, rolls_sheet
+from hoopwright.papers.sheets_heat import heat_sheet
 from hoopwright.papers.sheets_summary import summary_sheet
 from hoopwright.papers.sheets_takeoff import takeoff_sheet
 from hoopwright.papers.sheets_words import cautions_sheet, checks_sheet, working_sheet
@@ -110,6 +112,7 @@ def workbook_bytes(farm: Farm, plan: Plan, program_version: str, plan_date: date
         cranks_sheet(farm, plan),
         travel_sheet(farm, plan),
         air_sheet(farm, plan),
+        heat_sheet(farm, plan),
         airing_sheet(farm, plan),
         checks_sheet(farm, plan),
         cautions_sheet(),
