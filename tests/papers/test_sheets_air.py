@@ -171,6 +171,8 @@ def test_both_published_bands_of_pressure_are_told_with_where_they_come_from() -
     # common practice, no published source.
     assert "no published source, is 50.0 Pa to 75.0 Pa" in air
     assert "40.0 Pa to 60.0 Pa" in air
+    single = samples.small_farm().but(units="metric")
+    assert "no published source" not in texts(open_book(made(single, plan(single)))["Air"])
 
 
 def test_cautions_stand_in_full_where_they_belong(farm: Farm) -> None:

@@ -179,7 +179,8 @@ def air_sheet(farm: Farm, plan: Plan) -> Sheet:
 
 def _told(one: _Of[Held]) -> Iterator[Row]:
     """Yield how the cells of a tunnel stand, and what is written about it."""
-    for told in (one.held.told, one.held.told_window):
+    window = (one.held.told_window,) if one.held.cells else ()
+    for told in (one.held.told, *window):
         yield wide_row(words(told, one.farm.units), TEXT, LAST, label=one.tunnel.name)
 
 
