@@ -54,7 +54,10 @@ def test_numbers_are_those_of_the_plan(opened: Opened) -> None:
     shown = _shown(strip)
     assert shown["To pay, tunnel"] == f"${chosen.cost.to_pay:,}"
     assert shown["To pay, farm"] == f"${session.plan.cost.to_pay:,}"
-    assert shown["Jumpers"] == str(len(chosen.inflation.jumpers))
+    least = min(session.tunnel_plan.held.cells, key=lambda air: air.pressure_pa)
+    said = shown["Jumpers · least pressure"].split(", ")
+    assert said[0] == f"{len(chosen.inflation.jumpers)} · {least.pressure_pa:.1f} Pa"
+    assert said[1:] == ([] if least.state == "in range" else [least.state])
     hardest = max(work.hardest_n for work in chosen.curtains)
     assert shown["Hardest crank"] == f"{hardest:.0f} N"
     hours = chosen.inflation.bench_min / 60

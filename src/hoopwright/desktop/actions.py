@@ -27,7 +27,7 @@ class Tool:
         keys: Its keys, the standard ones of the desktop by name (`Save`), or "".
         icon: Its picture, or "".
         short: What stands under the picture in the tool bar, or "" to leave it out.
-        group: Entries of a group are ticked, one at a time.
+        group: Entries of a group are ticked, one at a time; a single one by itself.
     """
 
     key: str
@@ -119,6 +119,8 @@ MENUS: tuple[tuple[str, tuple[Tool, ...]], ...] = (
             Tool("zoom_in", "Lar&ger", "ZoomIn"),
             Tool("zoom_out", "&Smaller", "ZoomOut"),
             LINE,
+            Tool("pressures", "Show pr&essures", group="pressures"),
+            LINE,
             Tool("imperial", "&Feet and inches", group="units"),
             Tool("metric", "&Metres", group="units"),
             LINE,
@@ -148,6 +150,8 @@ TOOL_BAR = (
     ("zoom_all", "zoom_picked"),
 )
 SUBMENUS = ("samples", "recent")
+SINGLE = ("tables", "pressures")
+"""Groups of one entry that is ticked or not."""
 
 
 def _said(text: str) -> str:
@@ -201,7 +205,7 @@ class Actions(QObject):
         if tool.group:
             action.setCheckable(True)
             group = self._groups.setdefault(tool.group, QActionGroup(self))
-            group.setExclusive(tool.group != "tables")
+            group.setExclusive(tool.group not in SINGLE)
             group.addAction(action)
         self.by_key[tool.key] = action
         return action

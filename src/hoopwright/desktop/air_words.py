@@ -1,7 +1,15 @@
 """Words about cells and jumpers: their names with figures, and the tag of a dragged jumper."""
 
 from hoopwright.plan import TunnelPlan
+from hoopwright.pressure.held import AirState
 from hoopwright.quantity.units import Units, format_length, show
+
+
+def held_states(plan: TunnelPlan) -> dict[str, AirState]:
+    """Return how each cell is held, by its mark and by the mark of what it lies in."""
+    states = {air.mark: air.state for air in plan.held.cells}
+    lain_in = {cell.place: states[cell.mark] for cell in plan.chosen.inflation.cells}
+    return {**lain_in, **states}
 
 
 def cell_name(mark: str, plan: TunnelPlan, units: Units) -> str:

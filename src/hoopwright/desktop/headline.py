@@ -19,6 +19,7 @@ from hoopwright.desktop.details_items import explained
 from hoopwright.desktop.palette import is_dark
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.signs import severity_icon
+from hoopwright.desktop.table_air_rows import state_words
 from hoopwright.desktop.table_checks import count_severity
 from hoopwright.desktop.table_coverings import both_ways, hardest_crank, per_floor_words
 from hoopwright.desktop.table_rows import PENDING
@@ -268,5 +269,19 @@ def _works(session: Session) -> Iterator[Headfigure]:
     hours = show(inflation.bench_min / MINUTES_IN_HOUR, "h", units)
     how = (explained(inflation, "seal_m"), explained(inflation, "bench_min"))
     yield Headfigure(seals, f"{length} · {hours}", how)
-    jumpers = QCoreApplication.translate("Headline", "Jumpers")
-    yield Headfigure(jumpers, show(len(inflation.jumpers), "count", units))
+    yield _air(session)
+
+
+def _air(session: Session) -> Headfigure:
+    """Return how many jumpers there are, and the cell with the least pressure."""
+    held, units = session.tunnel_plan.held, session.units
+    jumpers = show(len(session.tunnel_plan.chosen.inflation.jumpers), "count", units)
+    least = min(held.cells, key=lambda air: air.pressure_pa, default=None)
+    if least is None:
+        return Headfigure(QCoreApplication.translate("Headline", "Jumpers"), jumpers)
+    caption = QCoreApplication.translate("Headline", "Jumpers · least pressure")
+    pressure = show(least.pressure_pa, "Pa", units)
+    if least.state != "in range":
+        pressure = f"{pressure}, {state_words(least.state)}"
+    how = explained(least, "pressure_pa")
+    return Headfigure(caption, f"{jumpers} · {pressure}", (how,))

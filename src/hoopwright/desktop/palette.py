@@ -13,6 +13,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette, QPen
 
 from hoopwright.papers.scene import Style
+from hoopwright.pressure.held import AirState
 
 Colour = Literal[
     "paper",
@@ -51,6 +52,26 @@ COLOURS: dict[Colour, tuple[str, str]] = {
 }
 """Each colour on the light and on the dark paper."""
 
+TINTS: dict[AirState, tuple[str, str]] = {
+    "not fed": ("#6E767E", "#8C949C"),
+    "flat": ("#B9CFC9", "#33504B"),
+    "low": ("#8FBFB3", "#33685E"),
+    "in range": ("#4F9E8E", "#3C8F80"),
+    "high": ("#1D5F55", "#8ADBCB"),
+}
+"""What cells are tinted with on the light and on the dark paper: the more pressure, the further
+from the paper."""
+
+PATTERNS: dict[AirState, tuple[tuple[Literal[1, -1], ...], float]] = {
+    "not fed": ((1, -1), 1.0),
+    "flat": ((1,), 0.7),
+    "low": ((1,), 1.7),
+    "in range": ((), 1.0),
+    "high": ((-1,), 0.7),
+}
+"""Slants of the lines over a tinted cell, and their step against the usual one."""
+
+TINT_SHARE, PATTERN_SHARE = 0.3, 0.85
 LEAST_POINTS = 9
 SMALLER_POINTS = 1
 
@@ -106,6 +127,13 @@ INKS: dict[Style, Ink] = {
     "label": Ink("text", 1.0, smooth=True),
 }
 """One row for each style of a drawing."""
+
+
+def tint(state: AirState, dark: bool, strong: bool = False) -> QColor:
+    """Return what a cell of a state is tinted with, or what its pattern is drawn with."""
+    mixed = QColor(TINTS[state][dark])
+    mixed.setAlphaF(PATTERN_SHARE if strong else TINT_SHARE)
+    return mixed
 
 
 def colour(name: Colour, dark: bool) -> QColor:

@@ -4,6 +4,7 @@ from PySide6.QtCore import QCoreApplication, QTimer, Signal
 from PySide6.QtWidgets import QComboBox, QTabWidget, QWidget
 
 from hoopwright.desktop.session import Session
+from hoopwright.desktop.table_air import AirTab
 from hoopwright.desktop.table_checks import ChecksTab
 from hoopwright.desktop.table_coverings import CoveringsTab
 from hoopwright.desktop.table_order import (
@@ -21,13 +22,7 @@ from hoopwright.desktop.table_prices import PricesTab
 from hoopwright.desktop.table_rows import Row, Total
 from hoopwright.desktop.table_tab import Tab
 from hoopwright.desktop.table_travel import TravelTab
-from hoopwright.desktop.table_work import (
-    AIR_COLUMNS,
-    CURTAIN_COLUMNS,
-    air_rows,
-    air_totals,
-    curtain_rows,
-)
+from hoopwright.desktop.table_work import CURTAIN_COLUMNS, curtain_rows
 from hoopwright.farm import Farm
 
 DRAG_PAUSE_MS = 80
@@ -96,7 +91,7 @@ class Tables(QTabWidget):
         session.mark_picked.connect(self.on_mark_picked)
         self.refresh()
 
-    def _make_tabs(self) -> tuple[Tab, ...]:
+    def _make_tabs(self) -> tuple[Tab | AirTab, ...]:
         session = self._session
         film = QCoreApplication.translate("Tables", "Film")
         rolls = QCoreApplication.translate("Tables", "Rolls")
@@ -107,7 +102,7 @@ class Tables(QTabWidget):
             Tab(session, film, FILM_COLUMNS, film_rows, film_totals, of_order=True),
             Tab(session, curtains, CURTAIN_COLUMNS, curtain_rows),
             TravelTab(session, QCoreApplication.translate("Tables", "Travel")),
-            Tab(session, air, AIR_COLUMNS, air_rows, air_totals),
+            AirTab(session, air),
             Tab(session, rolls, ROLL_COLUMNS, roll_rows, roll_totals, of_order=True),
             CoveringsTab(session, QCoreApplication.translate("Tables", "Coverings")),
             ChecksTab(session, QCoreApplication.translate("Tables", "Checks")),
@@ -115,10 +110,10 @@ class Tables(QTabWidget):
         )
 
     @property
-    def shown(self) -> Tab:
+    def shown(self) -> Tab | AirTab:
         """The tab that is seen."""
         tab = self.currentWidget()
-        assert isinstance(tab, Tab)
+        assert isinstance(tab, Tab | AirTab)
         return tab
 
     def on_farm_changed(self, _before: Farm, _after: Farm) -> None:

@@ -104,6 +104,7 @@ class MainWindow(QMainWindow):
         self._listen()
         self.menu.set_dark(is_dark(self.palette()))
         self.menu[saved_look()].setChecked(True)
+        self.menu["pressures"].setChecked(True)
         self.refresh()
         self.show_title()
         self._restore()
@@ -191,6 +192,7 @@ class MainWindow(QMainWindow):
             **{key: partial(self.on_canvas, key) for key in views},
             **{look: partial(self.wear, look) for look in looks},
             "large_tables": self.enlarge_tables,
+            "pressures": self.show_pressures,
             "next_area": partial(self.go_to_area, 1),
             "last_area": partial(self.go_to_area, -1),
             "keys": partial(self._help, self.tr("Keys"), help_pages.keys_page),
@@ -250,6 +252,7 @@ class MainWindow(QMainWindow):
         from hoopwright.desktop.canvas import Canvas
 
         self.canvas = Canvas(self.session)
+        self.show_pressures()
         sizes = self.middle.sizes()
         self.middle.replaceWidget(0, self.canvas)
         self._place.deleteLater()
@@ -292,6 +295,11 @@ class MainWindow(QMainWindow):
         super().changeEvent(event)
         if event.type() == QEvent.Type.PaletteChange and hasattr(self, "menu"):
             self.menu.set_dark(is_dark(self.palette()))
+
+    def show_pressures(self) -> None:
+        """Show the pressures of the cells on the drawing, or leave them away."""
+        if self.canvas is not None:
+            self.canvas.show_pressures(self.menu["pressures"].isChecked())
 
     def enlarge_tables(self) -> None:
         """Give the tables most of the height, or give it back to the drawing."""

@@ -4,6 +4,7 @@ from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QKeyEvent
 from PySide6.QtWidgets import QToolTip, QVBoxLayout, QWidget
 
+from hoopwright.desktop.air_words import held_states
 from hoopwright.desktop.canvas.board import Board
 from hoopwright.desktop.canvas.hand import Hand
 from hoopwright.desktop.canvas.keys import ARROWS, Steps
@@ -44,6 +45,7 @@ class Canvas(QWidget):
         self.board.setObjectName("drawing")
         self.tag, self.entry = Tag(self), Entry(self)
         self._asked_for = ""
+        self._pressures = True
         self._shown: tuple[str, ...] = ()
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
@@ -70,6 +72,12 @@ class Canvas(QWidget):
         board.handle_reached.connect(self.on_handle_reached)
         self.entry.entered.connect(self.on_entered)
         self.entry.closed.connect(self.on_entry_closed)
+
+    def show_pressures(self, shown: bool) -> None:
+        """Tint cells by their pressure and write it in, or leave it away."""
+        if shown != self._pressures:
+            self._pressures = shown
+            self._draw()
 
     def fit_all(self) -> None:
         """Show the whole tunnel, as large as it fits."""
@@ -140,8 +148,11 @@ class Canvas(QWidget):
         session = self._session
         proposal = session.proposal
         spots = () if proposal is None else tuple((proposal.side, x) for x in proposal.spots_m)
-        views = draw_tunnel(session.tunnel, session.tunnel_plan, session.units, spots)
-        self.board.show_views(views)
+        shown = self._pressures
+        views = draw_tunnel(
+            session.tunnel, session.tunnel_plan, session.units, spots, pressures=shown
+        )
+        self.board.show_views(views, held_states(session.tunnel_plan) if shown else None)
         told = " ".join(
             view.described
             for view in (views.first_side, views.plan, views.second_side, views.section)

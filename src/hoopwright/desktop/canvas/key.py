@@ -1,27 +1,31 @@
 """The key to the drawing: which colour, hatch and sign stands for what, as far as it is drawn."""
 
-from PySide6.QtCore import QLineF, QPointF, QRectF
+from typing import cast, get_args
+
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen
 from PySide6.QtWidgets import QGraphicsObject, QStyleOptionGraphicsItem, QWidget
 
 from hoopwright.desktop.canvas.symbols import Brushes, draw_grip, draw_symbol, draw_text
+from hoopwright.desktop.canvas.tints import draw_sample
 from hoopwright.desktop.palette import INKS, colour, drawing_font, style_fill, style_pen
 from hoopwright.papers.scene import GripKind, Style, SymbolKind, hatch_lines
+from hoopwright.pressure.held import AirState
 
 ENTRIES: tuple[tuple[Style, str], ...] = (
     ("roof", "roof film"),
     ("curtain", "curtain"),
     ("inflated curtain", "inflated curtain"),
-    ("pocket", "pocket, fixed film"),
-    ("strip", "strip behind split"),
+    ("pocket", "fixed film"),
+    ("strip", "strip at a split"),
     ("split", "split"),
     ("proposed", "proposed split"),
-    ("seam", "cross seam, lap"),
-    ("hip", "hip board, hip seam"),
+    ("seam", "cross seam"),
+    ("hip", "hip board"),
     ("bow", "bow"),
     ("bar", "roll bar"),
-    ("open", "bar of an open curtain"),
-    ("crank", "crank, guide pipe"),
+    ("open", "bar when open"),
+    ("crank", "crank"),
     ("rope", "wind rope"),
     ("seal", "seal"),
     ("cell", "air cell"),
@@ -32,11 +36,13 @@ ENTRIES: tuple[tuple[Style, str], ...] = (
 )
 GRIPS: dict[Style, GripKind] = {"split": "split", "seam": "seam", "hip": "hip"}
 SIGNS: dict[Style, SymbolKind] = {"crank": "crank", "jumper": "jumper", "blower": "blower"}
+STATES: tuple[AirState, ...] = get_args(AirState)
 AREAS = ("roof", "curtain", "inflated curtain", "pocket", "strip", "board")
 SWATCH_PX = 26.0
-COLUMN_PX = 150.0
+COLUMN_PX = 134.0
 HATCH_STEP_PX = 7.0
 SIGN_SCALE = 0.72
+RIGHT_END = Qt.TextElideMode.ElideRight
 
 
 class Key(QGraphicsObject):
@@ -49,6 +55,7 @@ class Key(QGraphicsObject):
         self._row_px = QFontMetricsF(self._font).height() + 5
         self._box = QRectF(0, 0, 1, 1)
         self._styles: frozenset[Style] = frozenset()
+        self._states: frozenset[AirState] = frozenset()
         self.dark = False
 
     def place(self, box: QRectF) -> None:
@@ -56,10 +63,12 @@ class Key(QGraphicsObject):
         self.prepareGeometryChange()
         self._box = box
 
-    def show_styles(self, styles: frozenset[Style]) -> None:
-        """Name the styles that are drawn."""
-        if styles != self._styles:
-            self._styles = styles
+    def show_styles(
+        self, styles: frozenset[Style], states: frozenset[AirState] = frozenset()
+    ) -> None:
+        """Name the styles that are drawn, and how the tinted cells are held."""
+        if (styles, states) != (self._styles, self._states):
+            self._styles, self._states = styles, states
             self.update()
 
     def boundingRect(self) -> QRectF:
@@ -73,7 +82,10 @@ class Key(QGraphicsObject):
         _widget: QWidget | None = None,
     ) -> None:
         """Draw one sample and one name for each style, in columns."""
-        entries = [(style, name) for style, name in ENTRIES if style in self._styles]
+        entries: list[tuple[Style | AirState, str]] = [
+            *((state, f"cell: {state}") for state in STATES if state in self._states),
+            *((style, name) for style, name in ENTRIES if style in self._styles),
+        ]
         columns = max(1, int(self._box.width() // COLUMN_PX))
         rows = int(self._box.height() // self._row_px)
         needed = -(-len(entries) // columns)
@@ -81,12 +93,18 @@ class Key(QGraphicsObject):
         muted = colour("muted", self.dark)
         text = Brushes(colour("paper", self.dark), muted, muted)
         wide = self._box.width() / columns
-        for index, (style, name) in enumerate(entries[: rows * columns]):
+        for index, (what, name) in enumerate(entries[: rows * columns]):
             column, row = divmod(index, max(1, min(needed, rows)))
             left = self._box.left() + column * wide + 8
             middle = self._box.top() + (row + 0.5) * self._row_px + 2
-            self._sample(p, style, QRectF(left, middle - 6, SWATCH_PX, 12))
-            draw_text(p, name, left + SWATCH_PX + 8, middle, text, plate=False)
+            swatch = QRectF(left, middle - 6, SWATCH_PX, 12)
+            if what in STATES:
+                draw_sample(p, what, swatch, self.dark)
+            else:
+                self._sample(p, cast(Style, what), swatch)
+            room_px = wide - SWATCH_PX - 16
+            shown = QFontMetricsF(self._font).elidedText(name, RIGHT_END, room_px)
+            draw_text(p, shown, left + SWATCH_PX + 8, middle, text, plate=False)
 
     def _sample(self, p: QPainter, style: Style, box: QRectF) -> None:
         """Draw a style as it looks on the drawing."""

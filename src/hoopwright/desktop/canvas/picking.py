@@ -35,14 +35,8 @@ def symbol_shift(symbol: Symbol) -> Point:
 
 
 def handles_of(view: View) -> Iterator[Handle]:
-    """Give the handles of a view, in the order they are drawn; a jumper is one as it is drawn."""
-    for shape in view.shapes:
-        if isinstance(shape, Handle):
-            yield shape
-        elif isinstance(shape, Symbol) and shape.kind == "jumper":
-            yield Handle(
-                shape.mark, shape.style, (*shape.at, *shape.at), shape.at, "split", "along"
-            )
+    """Give the handles of a view, in the order they are drawn."""
+    return (shape for shape in view.shapes if isinstance(shape, Handle))
 
 
 def nearest_handle(view: View, at: Point, px_per_m: float) -> Handle | None:

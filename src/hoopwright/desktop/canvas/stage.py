@@ -16,6 +16,7 @@ from hoopwright.desktop.canvas.key import Key
 from hoopwright.desktop.canvas.picking import is_lit
 from hoopwright.desktop.canvas.ruler import Ruler
 from hoopwright.desktop.canvas.strip import Strip
+from hoopwright.desktop.canvas.tints import Tints
 from hoopwright.desktop.palette import colour, drawing_font
 from hoopwright.papers.scene import Box, Dimension, Style, View, points_of
 from hoopwright.papers.views import Views
@@ -68,14 +69,20 @@ class Stage(pg.GraphicsView):  # type: ignore[misc]  # untyped library
         """Scale of the three long views."""
         return self._looks["plan"].px_per_m
 
-    def show_views(self, views: Views) -> None:
-        """Draw another tunnel, or the same one changed."""
+    def show_views(self, views: Views, tints: Tints | None = None) -> None:
+        """Draw another tunnel, or the same one changed.
+
+        Args:
+            views: What is drawn.
+            tints: State of each cell by its mark and by that of the curtain it lies in, or None
+                where cells are not tinted.
+        """
         drawn = (views.first_side, views.plan, views.second_side, views.section)
         needed = self._room_needed()
         for strip, view in zip(self.strips.values(), drawn, strict=True):
-            strip.show_view(view)
+            strip.show_view(view, tints)
         styles: set[Style] = {shape.style for view in drawn for shape in view.shapes}
-        self._key.show_styles(frozenset(styles))
+        self._key.show_styles(frozenset(styles), frozenset((tints or {}).values()))
         if needed != self._room_needed():
             self._arrange()
 

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QGraphicsScene
 
 from hoopwright.desktop.canvas.arrangement import Frame
 from hoopwright.desktop.canvas.layers import LitLayer, StyleLayer
+from hoopwright.desktop.canvas.tints import TintLayer, Tints
 from hoopwright.desktop.canvas.words import Words
 from hoopwright.desktop.palette import colour
 from hoopwright.papers.scene import (
@@ -44,8 +45,9 @@ class Strip:
         self._left_m = self._bottom_m = 0.0
         self._reach, self._dark = QRectF(0, 0, 1, 1), False
         self._layers: dict[Style, StyleLayer] = {}
-        self._lit, self._words = LitLayer(), Words(font)
-        for layer in (self._lit, self._words):
+        self._tinted, self._lit, self._words = TintLayer(), LitLayer(), Words(font)
+        self._tints: Tints = {}
+        for layer in (self._tinted, self._lit, self._words):
             self.box.addItem(layer, ignoreBounds=True)
         self._picked: tuple[str, ...] = ()
         self._shown: tuple[str, ...] = ()
@@ -79,16 +81,17 @@ class Strip:
             disableAutoRange=True,
         )
         self._reach = QRectF(left_m, bottom_m, width_m, height_m)
-        for layer in (*self._layers.values(), self._lit, self._words):
+        for layer in (*self._layers.values(), self._tinted, self._lit, self._words):
             layer.set_reach(self._reach)
-        for layer in self._layers.values():
+        for layer in (*self._layers.values(), self._tinted):
             layer.set_scale(px_per_m)
 
-    def show_view(self, view: View) -> None:
-        """Draw another view; what is the same as before stays as it is."""
-        if view == self.view:
+    def show_view(self, view: View, tints: Tints | None = None) -> None:
+        """Draw another view, cells tinted; what is the same as before stays as it is."""
+        if view == self.view and (tints or {}) == self._tints:
             return
-        self.view = view
+        self.view, self._tints = view, tints or {}
+        self._tinted.show_cells(view.shapes, self._tints)
         by_style: dict[Style, list[Shape]] = {style: [] for style in self._layers}
         for shape in view.shapes:
             if isinstance(shape, INKED):
@@ -124,7 +127,7 @@ class Strip:
         """Take the colours of a light or a dark window."""
         self._dark = dark
         self.box.setBackgroundColor(colour("paper", dark))
-        for layer in (*self._layers.values(), self._lit, self._words):
+        for layer in (*self._layers.values(), self._tinted, self._lit, self._words):
             layer.set_dark(dark)
 
     def holds(self, at: QPointF) -> bool:

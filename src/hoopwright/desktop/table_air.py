@@ -1,0 +1,151 @@
+"""The tab of the air between two layers: a row of parts, each a table, with pictures where apt."""
+
+from PySide6.QtCore import QCoreApplication, Signal
+from PySide6.QtWidgets import QStackedWidget, QTabBar, QVBoxLayout, QWidget
+
+from hoopwright.desktop.session import Session
+from hoopwright.desktop.table_air_rows import (
+    BLOWER_COLUMNS,
+    CELL_COLUMNS,
+    FILM_COLUMNS,
+    HOSE_COLUMNS,
+    blower_rows,
+    cell_rows,
+    cell_totals,
+    film_rows,
+    film_totals,
+    hose_rows,
+    hose_totals,
+)
+from hoopwright.desktop.table_filling import FillingTab
+from hoopwright.desktop.table_heat import HeatTab
+from hoopwright.desktop.table_readings import ReadingsTab
+from hoopwright.desktop.table_seals import SealsTab
+from hoopwright.desktop.table_tab import Tab
+from hoopwright.desktop.table_view import RowsView
+from hoopwright.pressure import BlowerTry
+
+
+class BlowersTab(Tab):
+    """The blowers of the catalogue as they would do here; Enter or the button takes one."""
+
+    def __init__(self, session: Session, title: str) -> None:
+        """Make an empty tab."""
+        super().__init__(session, title, BLOWER_COLUMNS, blower_rows)
+        words = QCoreApplication.translate("Tables", "Take this blower")
+        self.take_button = self.add_act(words, self.take_chosen)
+        self.view.row_entered.connect(lambda _row: self.take_chosen())
+        self.view.selectionModel().selectionChanged.connect(self.on_selection_changed)
+
+    def refresh(self) -> None:
+        """Show the blowers as they would do now."""
+        super().refresh()
+        self.on_selection_changed()
+
+    def on_selection_changed(self) -> None:
+        """Offer a blower that is not taken yet."""
+        tried = self._chosen()
+        self.take_button.setEnabled(tried is not None and not self._is_taken(tried))
+
+    def take_chosen(self) -> None:
+        """Take the chosen blower with its damper as tried, as one undo step."""
+        tried = self._chosen()
+        if tried is None or self._is_taken(tried):
+            return
+        tunnel = self.session.tunnel
+        air = tunnel.air.but(blower=tried.key, open_share=tried.open_share)
+        words = QCoreApplication.translate("Tables", "Take blower: {name}")
+        self.session.apply_tunnel(tunnel.but(air=air), words.format(name=tried.name))
+
+    def _is_taken(self, tried: BlowerTry) -> bool:
+        air = self.session.tunnel.air
+        return (air.blower, air.open_share) == (tried.key, tried.open_share)
+
+    def _chosen(self) -> BlowerTry | None:
+        keys = [row.key[1] for row in self.view.chosen_rows()]
+        tries = self.session.tunnel_plan.held.tries
+        return next((tried for tried in tries if tried.key in keys), None)
+
+
+class AirTab(QWidget):
+    """The parts of the tab; the one that is seen is fresh, the others when they are shown.
+
+    Signals:
+        row_chosen(Row row): When somebody chose a row of a part.
+    """
+
+    row_chosen = Signal(object)
+
+    def __init__(self, session: Session, title: str) -> None:
+        """Make the parts; each is filled when it is seen first."""
+        super().__init__()
+        self.session, self.title = session, title
+        self.parts = self._make_parts()
+        self.row = QTabBar()
+        self.row.setDrawBase(False)
+        self.row.setExpanding(False)
+        self.row.setAccessibleName(QCoreApplication.translate("Tables", "Parts of the air"))
+        self.stack = QStackedWidget()
+        for part in self.parts:
+            self.row.addTab(part.title)
+            self.stack.addWidget(part)
+            part.row_chosen.connect(self.row_chosen)
+        self.row.currentChanged.connect(self.on_part_changed)
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.setSpacing(0)
+        box.addWidget(self.row)
+        box.addWidget(self.stack, 1)
+
+    def _make_parts(self) -> tuple[Tab, ...]:
+        session = self.session
+
+        def said(words: str) -> str:
+            return QCoreApplication.translate("Tables", words)
+
+        return (
+            Tab(session, said("Cells"), CELL_COLUMNS, cell_rows, cell_totals),
+            Tab(session, said("Hoses"), HOSE_COLUMNS, hose_rows, hose_totals),
+            FillingTab(session, said("Filling")),
+            BlowersTab(session, said("Blowers")),
+            SealsTab(session, said("Seals")),
+            Tab(session, said("Pull in the film"), FILM_COLUMNS, film_rows, film_totals),
+            ReadingsTab(session, said("Readings")),
+            HeatTab(session, said("Heat")),
+        )
+
+    @property
+    def shown(self) -> Tab:
+        """The part that is seen."""
+        return self.parts[self.row.currentIndex()]
+
+    @property
+    def view(self) -> RowsView:
+        """The table that is seen."""
+        return self.shown.view
+
+    @property
+    def stale(self) -> bool:
+        """Whether the part that is seen waits to be filled."""
+        return self.shown.stale
+
+    @stale.setter
+    def stale(self, stale: bool) -> None:
+        """Mark every part."""
+        for part in self.parts:
+            part.stale = stale
+
+    def refresh(self) -> None:
+        """Fill the part that is seen."""
+        self.shown.refresh()
+
+    def follow(self, mark: str) -> None:
+        """Choose the rows that a mark on the canvas belongs to."""
+        self.shown.follow(mark)
+
+    def on_part_changed(self, index: int) -> None:
+        """Show another part, filled when it is stale."""
+        self.stack.setCurrentIndex(index)
+        if self.shown.stale:
+            self.shown.refresh()
+        self.shown.follow(self.session.mark)
