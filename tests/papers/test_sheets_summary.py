@@ -76,6 +76,8 @@ def test_summary_tells_pressure_power_and_saving(farm: Farm) -> None:
     sheet = open_book(made(farm, invented_plan(farm)))["Summary"]
     rows = [[c.value for c in row] for row in sheet.iter_rows()]
     start = next(k for k, row in enumerate(rows) if row[0] == "Air between layers, and heat")
+    # It begins a page, so that its title stands with its lines.
+    assert [b.id for b in sheet.row_breaks.brk] == [start - 1]
     line = rows[start + 2]
     # 249.089 Pa are one inch of water column (NIST Special Publication 811).
     pressures = [0.2, 0.233] if farm.units == "imperial" else [49.8, 58]

@@ -75,6 +75,15 @@ def test_pages_are_ready_to_print(farm: Farm) -> None:
             assert sheet.freeze_panes
 
 
+def test_joined_cells_keep_their_frame_all_round(farm: Farm) -> None:
+    air = open_book(made(farm, invented_plan(farm)))["Air"]
+    row = next(r for r in air.iter_rows() if r[0].value == "Electricity")
+    assert f"B{row[0].row}:J{row[0].row}" in {str(joined) for joined in air.merged_cells.ranges}
+    ends = row[1].border, row[9].border
+    assert {edge.style for border in ends for edge in (border.top, border.bottom)} == {"thin"}
+    assert (ends[0].left.style, ends[1].right.style) == ("thin", "thin")
+
+
 def test_only_summary_and_working_are_locked_and_without_a_password(farm: Farm) -> None:
     book = open_book(made(farm, invented_plan(farm)))
     assert [s.title for s in book if s.protection.sheet] == ["Summary", "Working"]

@@ -83,10 +83,11 @@ def summary_sheet(farm: Farm, plan: Plan, program_version: str, plan_date: date)
     rows += _groups(farm, plan, cells, first_row=len(rows) + 4)
     rows += _coverings(farm, plan)
     rows += _tunnels(farm, plan)
+    breaks = (len(rows),)
     rows += _air_and_heat(farm, plan)
     rows += choice_rows(farm, LAST)
     rows += _legend()
-    return Sheet(name="Summary", widths=WIDTHS, rows=tuple(rows), protected=True)
+    return Sheet(name="Summary", widths=WIDTHS, rows=tuple(rows), breaks=breaks, protected=True)
 
 
 def _totals(farm: Farm, plan: Plan) -> list[Row]:

@@ -1,18 +1,15 @@
 """The takeoff workbook: sheets as values turned into the bytes of an XLSX file.
 
 Every formula is written with the result it has, so that previews, phones and programs that do
-not calculate show the same figures as those that do. The library that writes the file has no way
-to do that; the results are put into its output afterwards. The same plan gives the same bytes.
+not calculate show the same figures as those that do; see `hoopwright.papers.sheet_results`. The
+same plan gives the same bytes.
 """
 
-import re
 import zipfile
 from copy import copy
 from datetime import date, datetime
-from decimal import Decimal
 from io import BytesIO
 from typing import TYPE_CHECKING, Any, NamedTuple, Protocol, cast
-from xml.sax.saxutils import escape
 
 from hoopwright.farm.farm import Farm
 from hoopwright.papers.sheet import (
@@ -23,11 +20,11 @@ from hoopwright.papers.sheet import (
     Kind,
     Limit,
     Look,
-    Result,
     Row,
     Sheet,
     column_letters,
 )
+from hoopwright.papers.sheet_results import with_results
 from hoopwright.papers.sheet_text import header_text, line_count, safe_text
 from hoopwright.papers.sheets_air import air_sheet
 from hoopwright.papers.sheets_airing import airing_sheet
@@ -56,10 +53,6 @@ BOLD_SIGNS = 1.08
 PAPER = {"imperial": 1, "metric": 9}
 
 _CALCULATED_STARTS = ("=", "+", "-", "@", "\t", "\r")
-_FORMULA_CELL = re.compile(
-    r'<c r="([A-Z]+\d+)"((?: [a-z]+="[^"]*")*)><f>(.*?)</f><v ?(?:/>|></v>)</c>', re.DOTALL
-)
-_CHANGED_AT = re.compile(r"(<dcterms:modified[^>]*>)[^<]*(</dcterms:modified>)")
 
 
 class _Style(NamedTuple):
@@ -128,7 +121,7 @@ def workbook_bytes(farm: Farm, plan: Plan, program_version: str, plan_date: date
         _add_limits(page, sheet.limits)
         _add_alerts(page, sheet.alerts)
         _add_charts(page, sheet.charts)
-    return _with_results(_saved(book), sheets, plan_date)
+    return with_results(_saved(book), sheets, plan_date)
 
 
 def _empty_book(farm: Farm, program_version: str, plan_date: date) -> "Workbook":
@@ -209,12 +202,27 @@ def _write_rows(page: "Worksheet", sheet: Sheet, brush: _Brush) -> None:
             if entry is not None:
                 _write_cell(page.cell(row_number, column), entry, brush)
         for first, last in row.spans:
-            page.merge_cells(
-                start_row=row_number, end_row=row_number, start_column=first, end_column=last
-            )
+            _join_cells(page, row, (row_number, first, last), brush)
         height = _row_height(row, sheet.widths)
         if height > PLAIN_ROW:
             page.row_dimensions[row_number].height = height
+
+
+def _join_cells(page: "Worksheet", row: Row, place: tuple[int, int, int], brush: _Brush) -> None:
+    """Join the cells of a row from a first to a last column, each with the look of the first.
+
+    The library's own way makes new borders for every joined cell and takes longer than all else.
+    """
+    from openpyxl.worksheet.cell_range import CellRange
+
+    row_number, first, last = place
+    page.merged_cells.add(
+        CellRange(min_row=row_number, max_row=row_number, min_col=first, max_col=last)
+    )
+    entry = row.entries[first - 1]
+    if entry is not None and _STYLES[entry.look.kind].framed:
+        for column in range(first + 1, last + 1):
+            brush.paint(page.cell(row_number, column), entry.look)
 
 
 def _write_cell(cell: "Cell | MergedCell", entry: Entry, brush: _Brush) -> None:
@@ -347,62 +355,3 @@ def _add_charts(page: "Worksheet", charts: tuple[Chart, ...]) -> None:
         drawn.width, drawn.height = chart.size_cm
         row, column = chart.at
         page.add_chart(drawn, f"{column_letters(column)}{row}")
-
-
-def _with_results(saved: bytes, sheets: tuple[Sheet, ...], plan_date: date) -> bytes:
-    """Return the file with the result of every formula, and with the day of the plan.
-
-    Raises:
-        ValueError: A formula got no result.
-    """
-    stamp = (max(plan_date.year, 1980), plan_date.month, plan_date.day, 0, 0, 0)
-    filled = BytesIO()
-    with (
-        zipfile.ZipFile(BytesIO(saved)) as source,
-        zipfile.ZipFile(filled, "w", zipfile.ZIP_DEFLATED) as target,
-    ):
-        parts = {f"xl/worksheets/sheet{n}.xml": s for n, s in enumerate(sheets, start=1)}
-        for part in source.infolist():
-            content = source.read(part)
-            if part.filename in parts:
-                content = _fill_part(content.decode(), parts[part.filename]).encode()
-            elif part.filename == "docProps/core.xml":
-                made_at = f"{plan_date.isoformat()}T00:00:00Z"
-                content = _CHANGED_AT.sub(rf"\g<1>{made_at}\g<2>", content.decode()).encode()
-            kept = zipfile.ZipInfo(part.filename, stamp)
-            kept.compress_type = zipfile.ZIP_DEFLATED
-            target.writestr(kept, content)
-    return filled.getvalue()
-
-
-def _fill_part(xml: str, sheet: Sheet) -> str:
-    """Return the XML of one sheet with a result in every formula cell."""
-    results = formula_results(sheet)
-
-    def filled(found: re.Match[str]) -> str:
-        result = results[found[1]]
-        kind, text = _stored(result)
-        return f'<c r="{found[1]}"{found[2]}{kind}><f>{found[3]}</f><v>{text}</v></c>'
-
-    made, count = _FORMULA_CELL.subn(filled, xml)
-    if count != len(results):
-        raise ValueError(f"{sheet.name}: {len(results)} formulas, but {count} got their result")
-    return made
-
-
-def formula_results(sheet: Sheet) -> dict[str, Result]:
-    """Return the result of every formula of a sheet by its cell."""
-    return {
-        f"{column_letters(column)}{row}": entry.value.result
-        for row, cells in enumerate(sheet.rows, start=1)
-        for column, entry in enumerate(cells.entries, start=1)
-        if entry is not None and isinstance(entry.value, Formula)
-    }
-
-
-def _stored(result: Result) -> tuple[str, str]:
-    if isinstance(result, str):
-        return ' t="str"', escape(safe_text(result))
-    if isinstance(result, Decimal) and not result.is_finite():
-        raise ValueError(f"the result of a formula must be finite, not {result}")
-    return "", repr(float(result))
