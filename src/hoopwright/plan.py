@@ -7,6 +7,7 @@ it touches and an undo recomputes nothing.
 
 from collections import OrderedDict
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from typing import Generic, ParamSpec, TypeVar
 
@@ -37,7 +38,8 @@ REMEMBERED = 400
 class Remembered(Generic[P, R]):
     """A pure function that remembers its last results by the identity of its arguments.
 
-    The arguments are kept with the result, so that no identity can be given away meanwhile.
+    The arguments are kept with the result, so that no identity can be given away meanwhile. Several
+    threads may ask at once: what another one has let go of meanwhile is still returned.
     """
 
     def __init__(self, function: Callable[P, R], limit: int = REMEMBERED) -> None:
@@ -51,7 +53,8 @@ class Remembered(Generic[P, R]):
         key = tuple(map(id, args))
         found = self._kept.get(key)
         if found is not None:
-            self._kept.move_to_end(key)
+            with suppress(KeyError):
+                self._kept.move_to_end(key)
             return found[1]
         result = self._function(*args, **kwargs)
         self._kept[key] = (args, result)

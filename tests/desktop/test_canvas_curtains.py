@@ -61,6 +61,18 @@ def test_clicks_take_a_geared_crank_round_front_back_and_middle(window: MainWind
     assert window.session.stack.count() == 3
 
 
+def test_drum_of_a_line_shaft_goes_to_the_middle_too(window: MainWindow) -> None:
+    session = window.session
+    tunnel = set_side_kind(session.tunnel, 0, "drop_down", session.farm.catalogue)
+    session.apply_tunnel(tunnel, "Drop down")
+    session.pick("side/0/panel/0")
+    found = [_ends(window)]
+    for _turn in range(3):
+        window.run(window.acts.turn_crank)
+        found.append(_ends(window))
+    assert found == ["front", "back", "middle", "front"]
+
+
 def test_a_crank_in_the_middle_evens_the_twist(window: MainWindow) -> None:
     session = window.session
     session.pick("side/0/panel/0")

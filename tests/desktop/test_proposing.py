@@ -8,6 +8,7 @@ from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
 from hoopwright.desktop.help_pages import CAUTION
+from hoopwright.desktop.proposing import film_search
 from hoopwright.desktop.window import MainWindow
 from hoopwright.farm import Farm
 from hoopwright.papers.scene import Line
@@ -77,10 +78,35 @@ def test_one_click_takes_them_and_one_undo_brings_all_back(window: MainWindow) -
     assert window.session.farm == before
 
 
-def test_left_alone_they_go_without_a_trace(window: MainWindow) -> None:
+def test_splits_found_for_a_farm_of_before_are_not_offered(
+    window: MainWindow, qtbot: QtBot
+) -> None:
+    search = film_search(window.session)
+    window.session.pick("side/0")
+    with qtbot.waitSignal(search.found):
+        _press(window, "propose_film")
+        window.session.apply_tunnel(window.session.tunnel.but(name="Brook"), "Rename")
+    assert window.session.proposal is None
+
+
+def test_search_that_finds_nothing_says_why(window: MainWindow, qtbot: QtBot) -> None:
+    limits = window.session.farm.limits.but(hand_force_n=5.0)
+    window.session.apply(window.session.farm.but(limits=limits), "Limit")
+    told = told_by(window)
+    window.session.pick("side/0")
+    _press(window, "propose_film")
+    qtbot.waitUntil(lambda: len(told) == 2)
+    assert told[1][0] == "fault"
+    assert "West side" in told[1][1]
+
+
+def test_left_alone_they_go_without_a_trace(window: MainWindow, qtbot: QtBot) -> None:
     before = window.session.farm
     window.session.pick("side/0")
     _press(window, "propose_film")
+    assert window.notices.text.text().startswith("Looking for")
+    qtbot.waitUntil(lambda: window.session.proposal is not None)
+    assert window.session.proposal.aim == "least film"
     QTest.mouseClick(window.notices.leave, LEFT)
     assert window.session.proposal is None
     assert _dashed(window) == []

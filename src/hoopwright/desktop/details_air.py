@@ -20,7 +20,11 @@ from hoopwright.papers.cautions import CAUTIONS, Caution
 
 WINDOW_LINES = ("low_pa", "high_pa", "open_share", "outside_air")
 HOSE_LINES = ("feed_hose", "feed_hose_m", "jumper_hose", "jumper_hose_m")
-LEAK_LINES = ("leak_roof", "leak_curtain", "leak_end", "leak_exponent")
+LEAKS: dict[str, object] = {
+    "leak_roof": QT_TRANSLATE_NOOP("Details", "leak of the roof film"),
+    "leak_curtain": QT_TRANSLATE_NOOP("Details", "leak of the curtains"),
+    "leak_end": QT_TRANSLATE_NOOP("Details", "leak of the end walls"),
+}
 AIR_CAUTIONS = ("air_off", "electricity")
 PATH = ("air",)
 SURFACES: tuple[tuple[str, object], ...] = (
@@ -62,7 +66,9 @@ def air_items(session: Session) -> Iterator[Item]:
             yield Entry("tunnel", (*PATH, name, n), Air, name, words.format(part=part))
     yield Heading(_say(QT_TRANSLATE_NOOP("Details", "Seals and leaks")))
     yield from entries("tunnel", PATH, air, "seals_per_edge")
-    yield from entries("tunnel", PATH, air, *LEAK_LINES)
+    for name, label in LEAKS.items():
+        yield Entry("tunnel", (*PATH, name), Air, name, _say(label))
+    yield from entries("tunnel", PATH, air, "leak_exponent")
     yield Heading(_say(QT_TRANSLATE_NOOP("Details", "Hoses")))
     yield from entries("tunnel", PATH, air, *HOSE_LINES)
     yield from jumper_acts(session)

@@ -197,7 +197,7 @@ class Form(QWidget):
         elif isinstance(item, Caution):
             grid.addWidget(CautionLine(item), row, 0, 1, 2)
         elif isinstance(item, Act):
-            wide = item.kind in PROPOSALS
+            wide = item.kind in (*PROPOSALS, *JUMPER_ACTS)
             grid.addWidget(self._act_button(item), row, 0 if wide else 1, 1, 2 if wide else 1)
         elif isinstance(item, Figure):
             self._add_figure(grid, row, item)

@@ -25,6 +25,8 @@ from hoopwright.desktop.signs import severity_icon
 from hoopwright.quantity.typed import ReadError
 
 LEAST_LINE_PX = 84
+LONG_UNIT = 13
+"""Letters above which a unit stands below its field."""
 _FIELD_NAME = re.compile(r"^[a-z_]+(?:\[\d+\])?: ")
 
 
@@ -87,14 +89,13 @@ class Field(QWidget):
         self.message.setWordWrap(True)
         self.message.setTextFormat(Qt.TextFormat.PlainText)
         self.message.hide()
-        row = QHBoxLayout()
-        row.addWidget(editor, 1)
-        row.addWidget(self.unit)
-        box = QVBoxLayout(self)
-        box.setContentsMargins(0, 0, 0, 0)
-        box.setSpacing(2)
-        box.addLayout(row)
-        box.addWidget(self.message)
+        self._row, self._box = QHBoxLayout(), QVBoxLayout(self)
+        self._row.addWidget(editor, 1)
+        self._row.addWidget(self.unit)
+        self._box.setContentsMargins(0, 0, 0, 0)
+        self._box.setSpacing(2)
+        self._box.addLayout(self._row)
+        self._box.addWidget(self.message)
         self.setFocusProxy(editor)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         editor.setAccessibleName(name)
@@ -104,8 +105,11 @@ class Field(QWidget):
         raise NotImplementedError
 
     def set_unit(self, text: str) -> None:
-        """Show a unit beside the field."""
+        """Show a unit beside the field; a long one below it, so that the field keeps its room."""
         self.unit.setText(text)
+        if len(text) > LONG_UNIT:
+            self._row.removeWidget(self.unit)
+            self._box.insertWidget(1, self.unit)
         self.unit.setVisible(bool(text))
 
     def show_refusal(self, text: str) -> None:

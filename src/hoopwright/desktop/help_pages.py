@@ -23,13 +23,13 @@ KEYS = (
             ("Ctrl+0, Ctrl+9", "show the whole tunnel, or what is picked"),
             ("Ctrl+1, Ctrl+2, Ctrl+3", "split the first side, the second side, add a cross seam"),
             ("Ctrl+4", "propose even splits; Take or Leave stand in the line at the foot"),
-            ("Delete", "remove the picked split or cross seam"),
+            ("Delete", "remove the picked split, cross seam or jumper"),
         ),
     ),
     (
         "On the drawing",
         (
-            ("Tab, Shift+Tab", "to the next or the last split, cross seam or hip seam"),
+            ("Tab, Shift+Tab", "to the next or the last split, cross seam, hip seam or jumper"),
             ("Left, Right", "move it by one bow; with Shift by five; with Ctrl or Alt finely"),
             ("Up, Down", "raise or lower a picked hip seam"),
             ("a figure, or Enter", "type its position"),

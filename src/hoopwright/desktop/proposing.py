@@ -1,11 +1,19 @@
 """Splits proposed for a side: where they are asked for, and what is said of them."""
 
-from PySide6.QtCore import QCoreApplication, Qt
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtCore import (
+    QCoreApplication,
+    QObject,
+    QRunnable,
+    QThreadPool,
+    Signal,
+    SignalInstance,
+)
 
+from hoopwright.desktop.field import refusal_words
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.table_coverings import hardest_crank
-from hoopwright.proposal import Aim, propose_splits
+from hoopwright.farm import Farm
+from hoopwright.proposal import Aim, Proposal, propose_splits
 
 PROPOSALS: dict[str, Aim] = {
     "propose even": "even",
@@ -47,7 +55,7 @@ def kept_place(session: Session) -> float | None:
 
 
 def propose_on(session: Session, side: int, aim: Aim) -> None:
-    """Propose splits on a side of the shown tunnel.
+    """Propose splits on a side of the shown tunnel; those with least film come when found.
 
     Raises:
         ValueError: Nothing fits within the limits, or nothing is picked that could be kept.
@@ -56,9 +64,75 @@ def propose_on(session: Session, side: int, aim: Aim) -> None:
     if aim == "keep bow" and keep_m is None:
         words = QCoreApplication.translate("Proposal", "Pick the split or the bow to keep first.")
         raise ValueError(words)
-    QGuiApplication.setOverrideCursor(Qt.CursorShape.WaitCursor)
-    try:
-        proposal = propose_splits(session.farm, session.index, side, aim, keep_m)
-    finally:
-        QGuiApplication.restoreOverrideCursor()
-    session.propose(proposal)
+    if aim == "least film":
+        film_search(session).start(side)
+    else:
+        session.propose(propose_splits(session.farm, session.index, side, aim, keep_m))
+
+
+class _Looking(QRunnable):
+    """Looks for splits; it holds frozen values alone."""
+
+    def __init__(self, found: SignalInstance, farm: Farm, index: int, side: int) -> None:
+        super().__init__()
+        self._found, self._farm, self._index, self._side = found, farm, index, side
+
+    def run(self) -> None:
+        """Look, and hand over what was found or what went wrong."""
+        result: Proposal | Exception
+        try:
+            result = propose_splits(self._farm, self._index, self._side, "least film")
+        except Exception as error:  # noqa: BLE001  # told, or raised where the window sees it
+            result = error
+        self._found.emit(self._farm, self._index, result)
+
+
+class FilmSearch(QObject):
+    """Looks for the splits with least film, which takes a second or two for a long tunnel.
+
+    Signals:
+        found(Farm farm, int index, object result): When a search ended, for which farm and tunnel,
+            with a proposal or the exception that ended it.
+    """
+
+    found = Signal(object, int, object)
+
+    def __init__(self, session: Session) -> None:
+        """Search for a session, and rest when it ends."""
+        super().__init__(session)
+        self._session = session
+        self._pool = QThreadPool(self)
+        self._pool.setMaxThreadCount(1)
+        self.found.connect(self.on_found)
+
+    def start(self, side: int) -> None:
+        """Begin a search; one that has not begun yet gives way."""
+        session = self._session
+        words = QCoreApplication.translate("Proposal", "Looking for the splits with least film…")
+        session.noticed.emit("note", words)
+        self._pool.clear()
+        self._pool.start(_Looking(self.found, session.farm, session.index, side))
+
+    def rest(self) -> None:
+        """Wait until nothing is looked for."""
+        self._pool.clear()
+        self._pool.waitForDone()
+
+    def on_found(self, farm: Farm, index: int, result: object) -> None:
+        """Propose what was found, unless the farm or the tunnel is another one by now."""
+        session = self._session
+        if session.farm is not farm or session.index != index or session.dragging:
+            return
+        if isinstance(result, Proposal):
+            session.propose(result)
+        elif isinstance(result, ValueError):
+            session.noticed.emit("fault", refusal_words(result))
+        else:
+            assert isinstance(result, Exception)
+            raise result
+
+
+def film_search(session: Session) -> FilmSearch:
+    """Return the search of a session, made when it is wanted first."""
+    kept = session.findChild(FilmSearch)
+    return kept if isinstance(kept, FilmSearch) else FilmSearch(session)

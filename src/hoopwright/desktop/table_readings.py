@@ -3,6 +3,7 @@
 from typing import Any
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QDate, Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from hoopwright.desktop.field import Between, Field, refusal_words
@@ -29,7 +30,16 @@ COLUMNS = (
     Column(QT_TRANSLATE_NOOP("Tables", "What it says"), 60),
 )
 DATE_FORMAT = "yyyy-MM-dd"
-FIELD_PX = 150
+FIELD_PX, NUMBER_PX, GAP_PX = 150, 52, 4
+ROOM_FOR_WORDS_PX = 150
+SHORT: dict[str, object] = {
+    "taken_on": QT_TRANSLATE_NOOP("Tables", "Date"),
+    "cell": QT_TRANSLATE_NOOP("Tables", "Cell"),
+    "pressure_pa": QT_TRANSLATE_NOOP("Tables", "Pressure"),
+    "flow_m3_s": QT_TRANSLATE_NOOP("Tables", "Air"),
+    "baseline": QT_TRANSLATE_NOOP("Tables", "Baseline"),
+}
+"""What the fields are called where there is little room; aloud they have their full names."""
 
 
 def reading_rows(session: Session) -> tuple[Row, ...]:
@@ -70,8 +80,10 @@ class AddLine(QWidget):
         self._units: Units | None = None
         self._row = QHBoxLayout(self)
         self._row.setContentsMargins(6, 2, 6, 0)
+        self._row.setSpacing(GAP_PX)
         self.fields: dict[str, Field] = {}
-        self.button = QPushButton(self.tr("Add reading"), self)
+        self.button = QPushButton(self.tr("Add"), self)
+        self.button.setAccessibleName(self.tr("Add reading"))
         self.button.setAutoDefault(False)
         self.button.clicked.connect(self.add)
 
@@ -129,9 +141,11 @@ class AddLine(QWidget):
         self.fields["taken_on"].set_value(QDate.currentDate().toString(DATE_FORMAT))
         self.fields["cell"].set_value(self._cells[0][0] if self._cells else None)
         for name, field in self.fields.items():
-            label = QLabel(labels[name][:1].upper() + labels[name][1:])
+            label = QLabel(QCoreApplication.translate("Tables", str(SHORT[name])))
             label.setBuddy(field.editor)
             field.setMaximumWidth(FIELD_PX)
+            if isinstance(field, NumberField):
+                field.line.setMinimumWidth(NUMBER_PX)
             for widget in (label, field):
                 self._row.addWidget(widget)
                 # At once and not with the next turn of the event loop, so that it takes the focus.
@@ -151,8 +165,9 @@ class ReadingsTab(Tab):
         self.told.setWordWrap(True)
         self.told.setTextFormat(Qt.TextFormat.PlainText)
         self.told.setContentsMargins(6, 2, 6, 2)
-        words_of_act = QCoreApplication.translate("Tables", "Remove reading")
-        self.remove_button = QPushButton(words_of_act)
+        self.remove_button = QPushButton(QCoreApplication.translate("Tables", "Remove"))
+        spoken = QCoreApplication.translate("Tables", "Remove reading")
+        self.remove_button.setAccessibleName(spoken)
         self.remove_button.setAutoDefault(False)
         self.remove_button.clicked.connect(self.remove_chosen)
         self.line = AddLine(session, self.remove_button)
@@ -167,6 +182,11 @@ class ReadingsTab(Tab):
         super().refresh()
         self.line.refresh()
         self.on_selection_changed()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Leave the height to the table where there is little of it."""
+        super().resizeEvent(event)
+        self.told.setVisible(self.height() >= ROOM_FOR_WORDS_PX)
 
     def on_selection_changed(self) -> None:
         """Let a chosen reading be removed, and say all it tells; else what all of them tell."""

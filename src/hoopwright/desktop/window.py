@@ -29,6 +29,7 @@ from hoopwright.desktop.headline import Headline
 from hoopwright.desktop.look import Look, saved_look, wear_look
 from hoopwright.desktop.notice_bar import NoticeBar
 from hoopwright.desktop.palette import is_dark
+from hoopwright.desktop.proposing import film_search
 from hoopwright.desktop.questions import Questions
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.table_checks import ChecksTab
@@ -324,8 +325,7 @@ class MainWindow(QMainWindow):
     def _fill_samples(self) -> None:
         for path in sample_farms():
             name = path.stem.replace("-", " ").capitalize()
-            act = partial(self._open_sample, path)
-            self.menu.submenus["samples"].addAction(name, act)
+            self.menu.submenus["samples"].addAction(name, partial(self._open_sample, path))
 
     def _open_sample(self, path: Path) -> None:
         if self.filing.may_leave():
@@ -350,13 +350,13 @@ class MainWindow(QMainWindow):
         for name, key in SPLITS.items():
             settings.setValue(key, getattr(self, name).saveState())
         self.filing.close()
+        film_search(self.session).rest()
         event.accept()
 
     def _restore(self) -> None:
         """Take back size and place of the last time, on a screen that is there."""
         settings = QSettings()
-        screen = QGuiApplication.primaryScreen()
-        room = screen.availableGeometry()
+        room = QGuiApplication.primaryScreen().availableGeometry()
         self.resize(*FIRST_SIZE)
         kept = settings.value(GEOMETRY)
         if isinstance(kept, QByteArray):
