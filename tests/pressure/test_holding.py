@@ -9,7 +9,7 @@ import pytest
 from fluids.friction import Churchill_1977
 from scipy.optimize import brentq, root
 
-from hoopwright.farm import Bench, Climate, EvenBows, FanPoint, PlacedJumper
+from hoopwright.farm import Bench, Climate, EvenBows, PlacedJumper
 from hoopwright.inflation import Inflation
 from hoopwright.pressure.held import Held
 from hoopwright.pressure.holding import filling
@@ -253,15 +253,3 @@ def test_every_figure_says_how_it_was_got() -> None:
     held = filled(with_ends(double_tunnel())).held(bench=Bench(coupon_n_m=400.0))
     assert len(held.pulls) == 6
     assert _unexplained(held) == []
-
-
-def test_a_curve_whose_parabola_rises_is_taken_as_a_line() -> None:
-    rising = tuple(
-        FanPoint(flow_m3_s=q, pressure_pa=p) for q, p in ((0.0, 101.0), (0.03, 100.0), (0.045, 0.0))
-    )
-    made = filled()
-    bent = made.catalogue.blowers[0].but(curve=rising)
-    line = made.catalogue.blowers[0].but(curve=(rising[0], rising[2]))
-    held = made.with_catalogue(blowers=(bent,)).held()
-    assert held.high_pa > 0
-    assert held.high_pa == made.with_catalogue(blowers=(line,)).held().high_pa

@@ -6,7 +6,6 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from hoopwright.farm import Blower, FanPoint
-from hoopwright.farm import Hose as HoseChoice
 from hoopwright.pressure.planned_net import damper_loss, fan_curve, plan_net
 from inflated import filled
 
@@ -41,11 +40,6 @@ def test_a_curve_keeps_the_points_entered() -> None:
     assert bent.pressure_pa(0.02) == pytest.approx(120.0)
 
 
-def test_a_parabola_that_would_rise_becomes_the_line_from_end_to_end() -> None:
-    curve = fan_curve(_blower((0.0, 101.0), (0.03, 100.0), (0.045, 0.0)))
-    assert curve.points == ((0.0, 101.0), (0.045, 0.0))
-
-
 def test_hoses_have_the_lengths_and_bores_chosen() -> None:
     made = filled(jumper_hose_m=1.2, feed_hose_m=2.5, open_share=0.5, feed_hose="wide")
     hose = made.catalogue.hoses[0]
@@ -56,14 +50,6 @@ def test_hoses_have_the_lengths_and_bores_chosen() -> None:
     (feed,) = net.feeds
     assert (feed.into, feed.hose.bore_m, feed.hose.length_m) == ("cell/roof/0", 0.1, 2.5)
     assert feed.damper_k == 3.0
-
-
-def test_a_hose_rougher_than_any_is_taken_as_rough_as_the_formula_goes() -> None:
-    made = filled()
-    rough = HoseChoice(key="r", name="rough", bore_m=0.006, roughness_m=0.01, part="p")
-    net = plan_net(made.inflation, made.tunnel.air, (rough,), made.catalogue.blowers[0])
-    assert net is not None
-    assert net.feeds[0].hose.roughness_m < 0.003
 
 
 def test_a_net_without_hose_or_cell_is_none() -> None:

@@ -13,9 +13,6 @@ from hoopwright.pressure.fan import FanCurve
 from hoopwright.pressure.hose import Hose
 from hoopwright.pressure.net import AirCell, AirNet, Feed, Jump
 
-# A wall rougher than this share of the bore is no hose the friction formula knows.
-ROUGHEST_SHARE = 0.4
-
 
 def damper_loss(open_share: float) -> float:
     """Return the velocity pressures that a damper takes.
@@ -30,16 +27,12 @@ def damper_loss(open_share: float) -> float:
 
 
 def fan_curve(blower: Blower) -> FanCurve:
-    """Return the curve of a blower; the line from end to end where its parabola would rise.
+    """Return the curve of a blower.
 
     Source:
         The user's entry.
     """
-    points = tuple((point.flow_m3_s, point.pressure_pa) for point in blower.curve)
-    try:
-        return FanCurve(points)
-    except ValueError:
-        return FanCurve((points[0], points[-1]))
+    return FanCurve(tuple((point.flow_m3_s, point.pressure_pa) for point in blower.curve))
 
 
 def plan_net(
@@ -77,5 +70,4 @@ def _fed(cells: Sequence[Cell], air: Air) -> str | None:
 
 
 def _hose(hose: HoseChoice, length_m: float) -> Hose:
-    roughness_m = min(hose.roughness_m, ROUGHEST_SHARE * hose.bore_m)
-    return Hose(hose.bore_m, length_m, roughness_m)
+    return Hose(hose.bore_m, length_m, hose.roughness_m)
