@@ -28,7 +28,8 @@ USER_FOLDERS = {
 FULL_COLLECT_EVERY = 50
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-collect_ignore = [] if HAS_QT else ["desktop", "stories"]
+WINDOWED = ("desktop", "stories")
+collect_ignore = [] if HAS_QT else list(WINDOWED)
 
 settings.register_profile("here", deadline=None)
 settings.register_profile("ci", deadline=None, derandomize=True)
@@ -49,6 +50,13 @@ def pytest_configure() -> None:
     """
     if HAS_QT:
         gc.disable()
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Keep all tests that open windows in one process: side by side they take each other's focus."""
+    for item in items:
+        if item.path.relative_to(Path(__file__).parent).parts[0] in WINDOWED:
+            item.add_marker(pytest.mark.xdist_group("windows"))
 
 
 class _Turns:
