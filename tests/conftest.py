@@ -53,7 +53,7 @@ def pytest_configure() -> None:
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Keep all tests that open windows in one process: side by side they take each other's focus."""
+    """Keep tests that open windows in one process: side by side they take each other's focus."""
     for item in items:
         if item.path.relative_to(Path(__file__).parent).parts[0] in WINDOWED:
             item.add_marker(pytest.mark.xdist_group("windows"))
