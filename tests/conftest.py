@@ -10,6 +10,7 @@ import threading
 from collections.abc import Iterator
 from importlib.util import find_spec
 from pathlib import Path
+from typing import ClassVar
 
 import pytest
 from hypothesis import settings
@@ -25,7 +26,7 @@ USER_FOLDERS = {
     "XDG_DATA_HOME": "data",
     "XDG_STATE_HOME": "state",
 }
-FULL_COLLECT_EVERY = 50
+FULL_COLLECT_EVERY = {True: 50, False: 400}
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 WINDOWED = ("desktop", "stories")
@@ -60,17 +61,19 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
 
 
 class _Turns:
-    """Counts the tests, so that now and then everything is collected."""
+    """Counts the tests with windows and those without, so that now and then all is collected."""
 
-    done = 0
+    done: ClassVar[dict[bool, int]] = {True: 0, False: 0}
 
 
 @pytest.hookimpl(trylast=True)
-def pytest_runtest_teardown() -> None:
-    """Collect the young garbage after each test, and all of it now and then."""
+def pytest_runtest_teardown(item: pytest.Item) -> None:
+    """Collect the young garbage after each test, and all of it now and then: that takes seconds."""
     if HAS_QT:
-        _Turns.done += 1
-        gc.collect(2 if _Turns.done % FULL_COLLECT_EVERY == 0 else 1)
+        windows = "qtbot" in getattr(item, "fixturenames", ())
+        _Turns.done[windows] += 1
+        full = _Turns.done[windows] % FULL_COLLECT_EVERY[windows] == 0
+        gc.collect(2 if full else int(windows))
 
 
 @pytest.fixture(autouse=True)
