@@ -12,7 +12,7 @@ from hoopwright.quantity.finding import Finding, Severity
 from hoopwright.quantity.working import words
 
 COLUMNS = (
-    Column(QT_TRANSLATE_NOOP("Tables", "Severity"), 9),
+    Column(QT_TRANSLATE_NOOP("Tables", "Severity"), 12),
     Column(QT_TRANSLATE_NOOP("Tables", "Tunnel"), 14),
     Column(QT_TRANSLATE_NOOP("Tables", "What"), 46),
     Column(QT_TRANSLATE_NOOP("Tables", "Why"), 40),
