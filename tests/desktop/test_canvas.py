@@ -296,7 +296,7 @@ def test_the_farm_follows_the_hand_and_the_tag_says_what_changes(
     # Worked by hand: openings of 13.5 and 7.5 m, each with a lap of 0.3048 m at both ends.
     assert lines[1].startswith("Curtain 1: 14.110 m · ")
     assert lines[2].startswith("Curtain 2: 8.110 m · ")
-    assert lines[3].startswith("Cost ")
+    assert lines[-1].startswith("Cost ")
     assert session.stack.count() == 0
     _drop(canvas, end)
     assert not canvas.tag.isVisible()
@@ -417,18 +417,12 @@ def test_c_moves_the_crank_of_the_picked_curtain(canvas: Canvas, session: Sessio
 
 def test_tab_walks_the_handles_and_then_goes_on(canvas: Canvas, session: Session) -> None:
     seen = []
-    jumpers = [jumper.mark for jumper in session.tunnel_plan.chosen.inflation.jumpers]
+    jumpers = sorted(j.mark for j in session.tunnel_plan.chosen.inflation.jumpers)
     for _ in range(5 + len(jumpers)):
         _key(canvas, Qt.Key.Key_Tab)
         seen.append(session.mark)
-    assert sorted(seen) == [
-        *sorted(jumpers),
-        "roof/seam/0",
-        "side/0/hip",
-        "side/0/split/0",
-        "side/1/hip",
-        "side/1/split/0",
-    ]
+    on_sides = [f"side/{n}/{what}" for n in (0, 1) for what in ("hip", "split/0")]
+    assert sorted(seen) == [*jumpers, "roof/seam/0", *on_sides]
     _key(canvas, Qt.Key.Key_Tab)
     assert session.mark == seen[-1]
     _key(canvas, Qt.Key.Key_Backtab)
@@ -565,7 +559,6 @@ def test_another_tunnel_is_drawn_when_it_is_shown(qtbot: QtBot, qapp: QApplicati
 
 
 def test_unchanged_views_are_left_alone(canvas: Canvas, session: Session) -> None:
-    # The pressures of all cells hang together; without them a split changes its own side alone.
     canvas.show_pressures(False)
     kept = canvas.board.strips["second_side"].view
     changed = canvas.board.strips["first_side"].view

@@ -11,6 +11,7 @@ from pytestqt.qtbot import QtBot
 from hoopwright.desktop.air_words import cell_name, held_states, jumper_tag, pressure_words
 from hoopwright.desktop.canvas.tints import PATTERN_PX, TintLayer, draw_sample, pattern
 from hoopwright.desktop.palette import COLOURS, PATTERNS, TINTS
+from hoopwright.desktop.tags import drag_tag
 from hoopwright.desktop.window import MainWindow
 from hoopwright.papers.scene import Label
 from hoopwright.pressure.held import AirState
@@ -116,3 +117,11 @@ def test_cell_and_jumper_are_told_with_their_air(window: MainWindow) -> None:
     assert lines[1].startswith("From Roof")
     assert " Pa" in lines[2]
     assert "no two cells" in jumper_tag("jumper/99", plan, "metric")[0]
+
+
+def test_tag_of_a_split_tells_the_least_pressure(window: MainWindow) -> None:
+    session = window.session
+    plan = session.tunnel_plan
+    lines = drag_tag("side/0/split/0", session.farm, session.tunnel, plan, plan, False)
+    least = min(plan.held.cells, key=lambda air: air.pressure_pa)
+    assert f"Least pressure {least.pressure_pa:.1f} Pa, {least.state}" in lines

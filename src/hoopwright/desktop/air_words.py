@@ -1,6 +1,7 @@
 """Words about cells and jumpers: their names with figures, and the tag of a dragged jumper."""
 
 from hoopwright.plan import TunnelPlan
+from hoopwright.pressure import CellAir
 from hoopwright.pressure.held import AirState
 from hoopwright.quantity.units import Units, format_length, show
 
@@ -43,6 +44,11 @@ def jumper_tag(mark: str, plan: TunnelPlan, units: Units) -> tuple[str, ...]:
     if inflation.no_feed:
         lines.append(f"Without air: {', '.join(names[cell] for cell in inflation.no_feed)}")
     return tuple(lines)
+
+
+def least_pressure(plan: TunnelPlan) -> CellAir | None:
+    """Return the cell with the least pressure, or None without cells."""
+    return min(plan.held.cells, key=lambda air: air.pressure_pa, default=None)
 
 
 def pressure_words(cell: str, plan: TunnelPlan, units: Units) -> tuple[str, ...]:

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from hoopwright.checks import Variant
+from hoopwright.desktop.air_words import least_pressure
 from hoopwright.desktop.details_items import explained
 from hoopwright.desktop.palette import is_dark
 from hoopwright.desktop.session import Session
@@ -274,9 +275,9 @@ def _works(session: Session) -> Iterator[Headfigure]:
 
 def _air(session: Session) -> Headfigure:
     """Return how many jumpers there are, and the cell with the least pressure."""
-    held, units = session.tunnel_plan.held, session.units
+    units = session.units
     jumpers = show(len(session.tunnel_plan.chosen.inflation.jumpers), "count", units)
-    least = min(held.cells, key=lambda air: air.pressure_pa, default=None)
+    least = least_pressure(session.tunnel_plan)
     if least is None:
         return Headfigure(QCoreApplication.translate("Headline", "Jumpers"), jumpers)
     caption = QCoreApplication.translate("Headline", "Jumpers · least pressure")

@@ -7,7 +7,13 @@ from decimal import Decimal
 
 from hoopwright.cover.cover import CurtainSpan
 from hoopwright.curtain import CurtainWork
-from hoopwright.desktop.air_words import cell_name, jumper_name, jumper_tag
+from hoopwright.desktop.air_words import (
+    cell_name,
+    jumper_name,
+    jumper_tag,
+    least_pressure,
+    pressure_words,
+)
 from hoopwright.desktop.details_words import choice_words
 from hoopwright.farm import Farm, Tunnel
 from hoopwright.plan import TunnelPlan
@@ -52,6 +58,9 @@ def _split_tag(
         work = next((w for w in now.chosen.curtains if w.mark == panel), None)
         if span is not None and work is not None:
             lines.append(f"Curtain {number + 1}: {_worked(work, span.length_m, units)}")
+    least = least_pressure(now)
+    if least is not None:
+        lines.append(f"Least pressure {', '.join(pressure_words(least.mark, now, units))}")
     return (*lines, _cost_line(farm, before, now))
 
 
