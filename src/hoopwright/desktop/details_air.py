@@ -17,6 +17,7 @@ from hoopwright.desktop.session import Session
 from hoopwright.farm import Air, Blower, FanPoint, Hose, PlacedJumper
 from hoopwright.inflation import feed_hose, jumper_hose
 from hoopwright.papers.cautions import CAUTIONS, Caution
+from hoopwright.quantity.working import words as in_words
 
 WINDOW_LINES = ("low_pa", "high_pa", "open_share", "outside_air")
 HOSE_LINES = ("feed_hose", "feed_hose_m", "jumper_hose", "jumper_hose_m")
@@ -57,6 +58,12 @@ def air_items(session: Session) -> Iterator[Item]:
     yield from entries("tunnel", PATH, air, "blower")
     if air.blower is not None:
         yield from air_cautions()
+    held = session.tunnel_plan.held
+    if held.cells:
+        stands = _say(QT_TRANSLATE_NOOP("Details", "how it stands"))
+        yield Figure(stands, in_words(held.told, session.units))
+        written = _say(QT_TRANSLATE_NOOP("Details", "what is written"))
+        yield Figure(written, in_words(held.told_window, session.units))
     yield from entries("tunnel", PATH, air, *WINDOW_LINES)
     yield Heading(_say(QT_TRANSLATE_NOOP("Details", "What is inflated")))
     sides, ends = [side.name for side in tunnel.sides], [end.name for end in tunnel.ends]

@@ -9,7 +9,13 @@ from hoopwright.pressure.filling import FILLED_SHARE
 from hoopwright.pressure.held import CellAir, Held, HoseAir
 from hoopwright.pressure.membrane import STEEL_1_K
 from hoopwright.pressure.planned_net import damper_loss
-from hoopwright.pressure.published import BOOK, BOOK_PA, PRACTICE_PA, WINDOW_SOURCE
+from hoopwright.pressure.published import (
+    BOOK,
+    BOOK_PA,
+    PRACTICE_MOST_PA,
+    PRACTICE_PA,
+    WINDOW_SOURCE,
+)
 from hoopwright.quantity.working import DERIVED, ENTERED, Phrase, Term, Working, phrase
 from hoopwright.survey.survey import Survey
 
@@ -52,12 +58,15 @@ def told_window(held: Held) -> Phrase:
     """Return the published pressures and power beside those here."""
     return phrase(
         "Common practice, with no published source, is {low} to {high}; one textbook has {least} "
-        "to {most}, and by its rule this floor takes {book}; this blower takes {power}.",
+        "to {most}, and by its rule this floor takes {book}; this blower takes {power}. In strong "
+        "wind and under snow many raise the pressure a little, never above about {highest}, and "
+        "lower it in calm heat: common practice, no published source.",
         low=(PRACTICE_PA[0], "Pa"),
         high=(PRACTICE_PA[1], "Pa"),
         least=(BOOK_PA[0], "Pa"),
         most=(BOOK_PA[1], "Pa"),
         book=(held.book_power_w, "W"),
+        highest=(PRACTICE_MOST_PA, "Pa"),
         power=(held.power_w, "W"),
     )
 
