@@ -16,7 +16,7 @@ from hoopwright.farm import Side, Weather
 from hoopwright.quantity.factors import HOUR_S
 from hoopwright.survey.survey import Survey
 
-COURSE_STEPS = 10
+COURSE_STEPS = 4
 
 
 class _Opened(NamedTuple):
