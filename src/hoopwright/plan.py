@@ -9,13 +9,14 @@ from collections import OrderedDict
 from collections.abc import Callable
 from contextlib import suppress
 from dataclasses import dataclass, replace
+from functools import cache
 from typing import Generic, ParamSpec, TypeVar
 
 from hoopwright.airing import air_tunnel
 from hoopwright.checks import Case, check_farm, check_tunnel, sort_findings
 from hoopwright.checks.variant import TunnelPlan, Variant
 from hoopwright.cost import Cost, price_order
-from hoopwright.cover import lay_skin
+from hoopwright.cover import Cover, lay_skin
 from hoopwright.curtain import work_curtains
 from hoopwright.farm import Bench, Catalogue, Climate, Farm, Limits, Money, Tunnel, Weather
 from hoopwright.farm.skin import Covering
@@ -134,20 +135,22 @@ def _plan_tunnel(
     climate: Climate,
 ) -> TunnelPlan:
     survey = _survey(tunnel.frame)
-    ways: dict[Covering, Variant] = {}
-    for covering in ("one_sheet", "roof_and_sides"):
-        ways[covering] = _skin_tunnel(
-            covering, tunnel, survey, catalogue, money, limits, bench, weather
-        )
-    chosen = ways.pop(tunnel.skin.covering)
-    (other,) = ways.values()
+    shared = (tunnel, survey, catalogue, money, limits, bench, weather)
+    chosen = _skin_tunnel(tunnel.skin.covering, *shared)
+    second: Covering = "one_sheet" if chosen.cover.covering != "one_sheet" else "roof_and_sides"
+
+    # Nobody looks at the whole of it in a drag; its sheets alone stand in the headline.
+    @cache
+    def other_made() -> Variant:
+        return _skin_tunnel(second, *shared)
+
     held = _hold(tunnel, survey, chosen, catalogue, bench, climate)
     warmth = _warm(tunnel, survey, chosen, held, catalogue, climate, money)
     case = Case(
         tunnel=tunnel,
         survey=survey,
         chosen=chosen,
-        other=other,
+        other_made=other_made,
         held=held,
         warmth=warmth,
         catalogue=catalogue,
@@ -159,7 +162,8 @@ def _plan_tunnel(
         name=tunnel.name,
         survey=survey,
         chosen=chosen,
-        other=other,
+        other_cover=_lay(second, tunnel, survey, catalogue),
+        other_made=other_made,
         held=held,
         warmth=warmth,
         findings=check_tunnel(case),
@@ -233,7 +237,7 @@ def _skin_tunnel(
         tunnel.ends,
         tunnel.air,
     )
-    cover = _cover(covering, survey, skin, sides, ends, catalogue.films, air.inflated_sides)
+    cover = _lay(covering, tunnel, survey, catalogue)
     curtains = _curtains(
         frame.boards,
         survey,
@@ -259,6 +263,18 @@ def _skin_tunnel(
         needs=needs,
         order=order,
         cost=cost,
+    )
+
+
+def _lay(covering: Covering, tunnel: Tunnel, survey: Survey, catalogue: Catalogue) -> Cover:
+    return _cover(
+        covering,
+        survey,
+        tunnel.skin,
+        tunnel.sides,
+        tunnel.ends,
+        catalogue.films,
+        tunnel.air.inflated_sides,
     )
 
 

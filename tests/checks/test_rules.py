@@ -290,7 +290,7 @@ def test_finding_of_a_case_names_its_tunnel() -> None:
         tunnel=farm.tunnels[0],
         survey=result.survey,
         chosen=result.chosen,
-        other=result.other,
+        other_made=result.other_made,
         held=result.held,
         warmth=result.warmth,
         catalogue=farm.catalogue,

@@ -12,7 +12,7 @@ from hoopwright.airing.draught import (
 )
 from hoopwright.farm import Side, Weather
 from hoopwright.quantity.factors import CFM_M3_S, SQUARE_FOOT_M2
-from hoopwright.quantity.working import DERIVED, Phrase, Term, Working, phrase
+from hoopwright.quantity.working import DERIVED, LaterWorkings, Phrase, Term, Working, phrase
 from hoopwright.survey.survey import Survey
 
 SUMMER_M3_S_M2 = 8 * CFM_M3_S / SQUARE_FOOT_M2
@@ -63,9 +63,11 @@ def explain_airing(
     )
     return replace(
         airing,
-        workings=(
-            *_openings(airing, survey, openings),
-            *_flows(airing, survey, weather, (*openings, *screens)),
+        workings=LaterWorkings(
+            lambda: (
+                *_openings(airing, survey, openings),
+                *_flows(airing, survey, weather, (*openings, *screens)),
+            )
         ),
     )
 

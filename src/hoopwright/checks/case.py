@@ -1,5 +1,6 @@
 """What a rule looks at, and how it speaks."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from hoopwright.checks.variant import Variant
@@ -19,7 +20,7 @@ class Case:
         tunnel: The tunnel as entered.
         survey: The frame as built.
         chosen: The covering that was chosen.
-        other: The other covering.
+        other_made: Gives the other covering.
         held: The cells under pressure.
         warmth: What is lost in heat and saved.
         catalogue: What can be bought.
@@ -31,7 +32,7 @@ class Case:
     tunnel: Tunnel
     survey: Survey
     chosen: Variant
-    other: Variant
+    other_made: Callable[[], Variant]
     held: Held
     warmth: Warmth
     catalogue: Catalogue

@@ -47,7 +47,7 @@ def _shorten(case: Case, miss: Unplaced) -> tuple[Phrase, Tunnel | None]:
     piece = next(p for p in case.chosen.cover.pieces if p.mark == miss.piece)
     if miss.over_width_m > 0 and piece.role == "whole sheet":
         apart = case.tunnel.but(skin=case.tunnel.skin.but(covering="roof_and_sides"))
-        mends = not any(u.over_width_m > 0 for u in case.other.order.unplaced)
+        mends = not any(u.over_width_m > 0 for u in case.other_made().order.unplaced)
         return phrase("Skin roof and sides apart."), apart if mends else None
     if miss.over_width_m > 0:
         return phrase("Enter a wider stock, choose another film, or use shorter tails."), None

@@ -1,6 +1,7 @@
 """One tunnel as the stages left it: both ways to skin it, and what the checks found."""
 
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, field
 
 from hoopwright.airing import Airing
 from hoopwright.cost import Cost
@@ -46,7 +47,8 @@ class TunnelPlan:
         name: Name of the tunnel.
         survey: The frame as built.
         chosen: The covering that was chosen.
-        other: The other covering, for comparison.
+        other_cover: The sheets of the other covering, for comparison.
+        other_made: Gives the whole other covering; worked out when somebody asks for it.
         held: The cells of the chosen covering under pressure.
         warmth: What it loses in heat and what the second layer saves.
         findings: Faults, cautions and notes of this tunnel.
@@ -55,7 +57,13 @@ class TunnelPlan:
     name: str
     survey: Survey
     chosen: Variant
-    other: Variant
+    other_cover: Cover = field(compare=False, repr=False)
+    other_made: Callable[[], Variant] = field(compare=False, repr=False)
     held: Held
     warmth: Warmth
     findings: tuple[Finding, ...]
+
+    @property
+    def other(self) -> Variant:
+        """The other covering, for comparison."""
+        return self.other_made()

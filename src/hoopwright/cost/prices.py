@@ -10,7 +10,7 @@ from hoopwright.cost.cost import Cost, GroupCost
 from hoopwright.farm.farm import Bench, Money
 from hoopwright.order.order import Order
 from hoopwright.quantity.money import round_cents, tax_on
-from hoopwright.quantity.working import ENTERED, PRACTICE, Term, Working
+from hoopwright.quantity.working import ENTERED, PRACTICE, LaterWorkings, Term, Working
 
 NANO = Decimal("1e-9")
 PRICE_STEP = Decimal("0.0001")
@@ -63,9 +63,11 @@ def price_order(
         film_waste=film_waste(order),
         bench_labour=bench_labour,
         per_floor_m2=per_floor_m2,
-        workings=(
-            *_pay_workings(order, money, freight, taxed, tax),
-            *_beside_workings(order, bench_min, bench, to_pay, floor_area_m2),
+        workings=LaterWorkings(
+            lambda: (
+                *_pay_workings(order, money, freight, taxed, tax),
+                *_beside_workings(order, bench_min, bench, to_pay, floor_area_m2),
+            )
         ),
     )
 

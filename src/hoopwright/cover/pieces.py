@@ -17,7 +17,7 @@ from hoopwright.cover.sizes import (
 )
 from hoopwright.farm import End, Film, Side, Skin
 from hoopwright.farm.skin import Covering
-from hoopwright.quantity.working import Term, Working
+from hoopwright.quantity.working import LaterWorkings, Term, Working
 from hoopwright.survey import Survey
 
 Pair = tuple[float, float]
@@ -145,19 +145,21 @@ def _cover(
         side_height_m=(heights_m[0], heights_m[1]),
         film_area_m2=sum(p.area_m2 for p in pieces),
         film_mass_kg=sum(p.mass_kg for p in pieces),
-        workings=(
-            width.working("sheet_width_m"),
-            _height_working(laid, sides),
-            Working(
-                "film_area_m2",
-                "All sheets together, as cut.",
-                tuple(Term(p.name, p.area_m2, "m2") for p in pieces),
-            ),
-            Working(
-                "film_mass_kg",
-                "All sheets together, as cut.",
-                tuple(Term(p.name, p.mass_kg, "kg") for p in pieces),
-            ),
+        workings=LaterWorkings(
+            lambda: (
+                width.working("sheet_width_m"),
+                _height_working(laid, sides),
+                Working(
+                    "film_area_m2",
+                    "All sheets together, as cut.",
+                    tuple(Term(p.name, p.area_m2, "m2") for p in pieces),
+                ),
+                Working(
+                    "film_mass_kg",
+                    "All sheets together, as cut.",
+                    tuple(Term(p.name, p.mass_kg, "kg") for p in pieces),
+                ),
+            )
         ),
     )
 

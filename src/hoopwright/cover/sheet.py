@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from hoopwright.cover.cover import Area, LayerName, Piece, Role
 from hoopwright.cover.size import Size
 from hoopwright.farm import Film
-from hoopwright.quantity.working import Term, Working
+from hoopwright.quantity.working import LaterWorkings, Term, Working
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +57,7 @@ def cut_piece(
         area_m2=area_m2,
         mass_kg=area_m2 * film.thickness_m * film.density_kg_m3,
         areas=place.areas,
-        workings=_workings(width, length, area_m2, film),
+        workings=LaterWorkings(lambda: _workings(width, length, area_m2, film)),
     )
 
 

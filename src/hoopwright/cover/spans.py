@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from hoopwright.cover.cover import CurtainSpan, FixedSpan
 from hoopwright.cover.size import Size
 from hoopwright.farm import Film, Side
-from hoopwright.quantity.working import ENTERED, Term, Working
+from hoopwright.quantity.working import ENTERED, LaterWorkings, Term, Working
 
 ON_BOW_M = 1e-4
 
@@ -140,9 +140,11 @@ def _curtain(n: int, index: int, opening: _Opening, own: bool, hanging: Hanging)
         layers=len(hanging.films),
         thickness_m=sum(f.thickness_m for f in hanging.films),
         film_mass_kg_m2=sum(f.thickness_m * f.density_kg_m3 for f in hanging.films),
-        workings=(
-            *_place_workings(opening, own, from_m, to_m, lap_m),
-            *_film_workings(hanging),
+        workings=LaterWorkings(
+            lambda: (
+                *_place_workings(opening, own, from_m, to_m, lap_m),
+                *_film_workings(hanging),
+            )
         ),
     )
 

@@ -14,6 +14,7 @@ from hoopwright.curtain.way import clear_opening, gutter_gap, pocket_gap
 from hoopwright.curtain.workings import explain_work
 from hoopwright.farm import Bar, Limits, Part, Side, SideBoards, Weather
 from hoopwright.farm.drive import Drive
+from hoopwright.quantity.working import LaterWorkings
 from hoopwright.survey.survey import Survey
 
 
@@ -125,5 +126,5 @@ def work_curtain(hung: HungCurtain) -> CurtainWork:
         lift_line_m=moved.lines.length_m,
         pulleys=moved.lines.pulleys,
         hung=hung,
-        workings=explain_work(hung, moved, longest, sticks, roped),
+        workings=LaterWorkings(lambda: explain_work(hung, moved, longest, sticks, roped)),
     )

@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hoopwright.checks import Variant
+from hoopwright.cover import Cover
 from hoopwright.desktop.air_words import least_pressure
 from hoopwright.desktop.details_items import explained
 from hoopwright.desktop.palette import is_dark
@@ -22,7 +22,7 @@ from hoopwright.desktop.session import Session
 from hoopwright.desktop.signs import severity_icon
 from hoopwright.desktop.table_air_rows import state_words
 from hoopwright.desktop.table_checks import count_severity
-from hoopwright.desktop.table_coverings import both_ways, hardest_crank, per_floor_words
+from hoopwright.desktop.table_coverings import hardest_crank, per_floor_words
 from hoopwright.desktop.table_rows import PENDING
 from hoopwright.farm import Farm
 from hoopwright.quantity.finding import Severity
@@ -238,18 +238,20 @@ def _films(session: Session) -> Iterator[Headfigure]:
     how = (explained(order, "film_bought_m2"), explained(order, "waste_share"))
     yield Headfigure(film, f"{bought} · {waste}", how)
     width = QCoreApplication.translate("Headline", "Width of the roof sheet")
-    one, apart = both_ways(session)
+    plan = session.tunnel_plan
+    covers = sorted((plan.chosen.cover, plan.other_cover), key=lambda c: c.covering)
+    one, apart = covers
     sheet = QCoreApplication.translate("Headline", "one sheet {width}")
     roof = QCoreApplication.translate("Headline", "roof apart {width}")
     texts = [_width(one, sheet, session), _width(apart, roof, session)]
-    ways = tuple(explained(v.cover, "sheet_width_m") for v in (one, apart))
+    ways = tuple(explained(cover, "sheet_width_m") for cover in covers)
     yield Headfigure(width, " · ".join(texts), ways)
 
 
-def _width(variant: Variant, words: str, session: Session) -> str:
-    text = words.format(width=format_length(variant.cover.sheet_width_m, session.units))
+def _width(cover: Cover, words: str, session: Session) -> str:
+    text = words.format(width=format_length(cover.sheet_width_m, session.units))
     chosen = QCoreApplication.translate("Headline", "✓ {width}")
-    is_chosen = variant is session.tunnel_plan.chosen
+    is_chosen = cover is session.tunnel_plan.chosen.cover
     return chosen.format(width=text) if is_chosen else text
 
 

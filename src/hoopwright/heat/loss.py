@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 
 from hoopwright.heat.published import AIR_J_M3_K
 from hoopwright.quantity.factors import HOUR_S
-from hoopwright.quantity.working import Explained, Term, Working
+from hoopwright.quantity.working import Explained, LaterWorkings, Term, Working
 
 CONDUCTION_SOURCE = (
     "Q = U A (Ti - To), as in Miller and Nemali, Calculating Greenhouse Heating Requirements, "
@@ -111,7 +111,7 @@ def heat_loss(
     found = HeatLoss(surfaces_w_k=surfaces_w_k, air_w_k=air_w_k, whole_w_k=whole_w_k, peak_w=peak_w)
     air = (Term("air inside", volume_m3, "m3"), Term("air changes", changes_per_h, "1/h"))
     warmth = (Term("inside", inside_k, "K"), Term("outside", outside_k, "K"))
-    return replace(found, workings=_workings(found, surfaces, air, warmth))
+    return replace(found, workings=LaterWorkings(lambda: _workings(found, surfaces, air, warmth)))
 
 
 def _workings(

@@ -28,7 +28,7 @@ from hoopwright.heat.warmth import Warmth
 from hoopwright.heat.winter import degree_days_at
 from hoopwright.inflation.inflation import Inflation
 from hoopwright.order.order import Order
-from hoopwright.quantity.working import phrase
+from hoopwright.quantity.working import LaterWorkings, phrase
 from hoopwright.survey.survey import Survey
 
 KWH_J = 3.6e6
@@ -96,12 +96,14 @@ def warm_tunnel(
             *(tell_winter(climate, entered) if heated else ()),
             *tell_assumed(parts, ends, _inner_films(cover, films), second, paid.years),
         ),
-        workings=(
-            *loss_workings((one, two, now), parts),
-            *season_workings(after, climate, entered),
-            *saving_workings((before, after), (one, now), blower_cost_year),
-            second.working(),
-            replace(paid.working("years"), figure="payback_years"),
+        workings=LaterWorkings(
+            lambda: (
+                *loss_workings((one, two, now), parts),
+                *season_workings(after, climate, entered),
+                *saving_workings((before, after), (one, now), blower_cost_year),
+                second.working(),
+                replace(paid.working("years"), figure="payback_years"),
+            )
         ),
     )
     blown = any(part.two_m2 > 0 for part in parts)

@@ -18,7 +18,7 @@ from hoopwright.inflation.jumpers import Joined, place_jumpers
 from hoopwright.inflation.placed import hang_jumpers
 from hoopwright.inflation.seals import EXACT, seal_edges, seal_foot
 from hoopwright.inflation.spaces import curtain_cell, end_cells, roof_cells
-from hoopwright.quantity.working import DERIVED, ENTERED, Term, Working
+from hoopwright.quantity.working import DERIVED, ENTERED, LaterWorkings, Term, Working
 from hoopwright.survey.survey import Survey
 
 
@@ -77,7 +77,7 @@ def _inflation(joined: Joined, seals: tuple[Seal, ...], air: Air, bench: Bench) 
         blower=air.blower if cells else None,
         no_feed=find_unfed(cells, jumpers),
         idle=idle,
-        workings=_totals(seals, cells, seal_m, bench),
+        workings=LaterWorkings(lambda: _totals(seals, cells, seal_m, bench)),
     )
 
 

@@ -16,7 +16,7 @@ from hoopwright.cover.cover import CurtainSpan
 from hoopwright.farm import Bench, End
 from hoopwright.farm.skin import Covering
 from hoopwright.inflation.inflation import Seal
-from hoopwright.quantity.working import DERIVED, ENTERED, Term, Working
+from hoopwright.quantity.working import DERIVED, ENTERED, LaterWorkings, Term, Working
 from hoopwright.survey.survey import Survey
 
 Edge = Literal["top", "bottom", "front", "back"]
@@ -133,7 +133,7 @@ def _seal(
         total_m=total_m,
         strokes=strokes,
         minutes=seal_minutes(total_m, strokes, bench),
-        workings=(length, *_seal_workings(length_m, passes, strokes, bench)),
+        workings=LaterWorkings(lambda: (length, *_seal_workings(length_m, passes, strokes, bench))),
     )
 
 

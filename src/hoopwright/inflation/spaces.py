@@ -21,7 +21,7 @@ from hoopwright.cover.cover import CurtainSpan
 from hoopwright.farm import Air, End, Side, Skin
 from hoopwright.inflation.inflation import Cell
 from hoopwright.inflation.segment import gap_area
-from hoopwright.quantity.working import DERIVED, ENTERED, Term, Working
+from hoopwright.quantity.working import DERIVED, ENTERED, LaterWorkings, Term, Working
 from hoopwright.survey.survey import Survey
 
 END_SHARE = 0.5
@@ -182,16 +182,18 @@ def _cell(mark: str, space: _Space, leak: float, *, fed: bool = False) -> Cell:
         area_m2=space.area_m2,
         unit_leak_m3_s=leak * space.area_m2,
         fed=fed,
-        workings=(
-            *ends,
-            space.volume,
-            space.area,
-            Working(
-                "unit_leak_m3_s",
-                "Film of the outer layer times its leak at 1 Pa.",
-                (Term("film", space.area_m2, "m2"), Term("leak", leak, "leak")),
-                f"{DERIVED}; leak: {ENTERED}, no published source",
-            ),
+        workings=LaterWorkings(
+            lambda: (
+                *ends,
+                space.volume,
+                space.area,
+                Working(
+                    "unit_leak_m3_s",
+                    "Film of the outer layer times its leak at 1 Pa.",
+                    (Term("film", space.area_m2, "m2"), Term("leak", leak, "leak")),
+                    f"{DERIVED}; leak: {ENTERED}, no published source",
+                ),
+            )
         ),
     )
 

@@ -12,7 +12,7 @@ from hoopwright.farm.catalogue import Film
 from hoopwright.order.filling import OpenRoll, Section, Sheet, fill_rolls
 from hoopwright.order.order import Cut, NearMiss, Roll, Unplaced
 from hoopwright.order.stock import FIT_M, StockTable, stock_table
-from hoopwright.quantity.working import ENTERED, INVENTED, Term, Working
+from hoopwright.quantity.working import ENTERED, INVENTED, LaterWorkings, Term, Working
 
 NEAR_SHARE = 0.1
 NEAR_M = 0.6
@@ -125,16 +125,18 @@ def _finish(film: str, roll: OpenRoll) -> Roll:
         cuts=_cuts(roll.sections),
         used_m2=roll.used_m2,
         left_m=left_m,
-        workings=(
-            Working("width_m", rule, (width_m, length_m)),
-            Working("length_m", rule, (width_m, length_m)),
-            Working("price", "Price of the stock roll", (), price_source(stock.origin)),
-            Working("used_m2", "Width times length of each sheet cut from it, added up"),
-            Working(
-                "left_m",
-                "Length of the roll less its sections, in full width",
-                (Term("roll", stock.length_m, "m"), length_m),
-            ),
+        workings=LaterWorkings(
+            lambda: (
+                Working("width_m", rule, (width_m, length_m)),
+                Working("length_m", rule, (width_m, length_m)),
+                Working("price", "Price of the stock roll", (), price_source(stock.origin)),
+                Working("used_m2", "Width times length of each sheet cut from it, added up"),
+                Working(
+                    "left_m",
+                    "Length of the roll less its sections, in full width",
+                    (Term("roll", stock.length_m, "m"), length_m),
+                ),
+            )
         ),
     )
 

@@ -12,7 +12,15 @@ from hoopwright.farm.catalogue import Catalogue, Film, FilmRoll, Part
 from hoopwright.order.cut_plan import cut_sheets, price_source
 from hoopwright.order.order import Line, Order, Roll
 from hoopwright.quantity.money import line_total
-from hoopwright.quantity.working import DERIVED, PRACTICE, Phrase, Term, Working, phrase
+from hoopwright.quantity.working import (
+    DERIVED,
+    PRACTICE,
+    LaterWorkings,
+    Phrase,
+    Term,
+    Working,
+    phrase,
+)
 from hoopwright.takeoff.need import Need
 
 NANO = Decimal("1e-9")
@@ -62,7 +70,7 @@ def place_order(
         waste_share=max(0.0, waste_share),
         goods=goods,
         missing=tuple(key for key in wanted if key not in known),
-        workings=_order_workings(len(rolls), len(lines), bought_m2, used_m2),
+        workings=LaterWorkings(lambda: _order_workings(len(rolls), len(lines), bought_m2, used_m2)),
     )
 
 
@@ -132,7 +140,7 @@ def _part_line(part: Part, needs: list[tuple[str, Need]]) -> Line:
         price=part.price,
         total=line_total(packs, part.price),
         invented=part.origin == "invented",
-        workings=_part_workings(part, len(needs), needed, spares, packs),
+        workings=LaterWorkings(lambda: _part_workings(part, len(needs), needed, spares, packs)),
     )
 
 
@@ -214,7 +222,7 @@ def _film_line(film: Film, width_m: float, length_m: float, alike: list[Roll]) -
         price=stock.price,
         total=line_total(packs, stock.price),
         invented=stock.origin == "invented",
-        workings=_film_workings(stock, packs),
+        workings=LaterWorkings(lambda: _film_workings(stock, packs)),
     )
 
 

@@ -8,14 +8,14 @@ and uneven winding in it. `held` and `warmth` of a tunnel came without a new for
 """
 
 import json
-from dataclasses import fields, is_dataclass
+from dataclasses import Field, fields, is_dataclass
 from decimal import Decimal
 from typing import Any
 
 from hoopwright.farm import Farm
-from hoopwright.plan import Plan
+from hoopwright.plan import Plan, TunnelPlan
 from hoopwright.quantity.finding import Finding
-from hoopwright.quantity.working import Phrase, words
+from hoopwright.quantity.working import LaterWorkings, Phrase, words
 from hoopwright.survey.bow_curve import BowCurve
 
 PLAN_FORMAT = 2
@@ -46,7 +46,13 @@ def _plain(value: Any) -> Any:
         kept["mended"] = value.mended is not None
         return kept
     if is_dataclass(value) and not isinstance(value, type):
-        return {f.name: _plain(getattr(value, f.name)) for f in fields(value) if f.compare}
-    if isinstance(value, tuple | list):
+        kept = {f.name: _plain(getattr(value, f.name)) for f in fields(value) if _is_told(f)}
+        return {**kept, "other": _plain(value.other)} if isinstance(value, TunnelPlan) else kept
+    if isinstance(value, tuple | list | LaterWorkings):
         return [_plain(v) for v in value]
     return value
+
+
+def _is_told(entry: Field[Any]) -> bool:
+    """Return whether a field is one of the figures and their workings, and no helper of a view."""
+    return entry.compare or "told" in entry.metadata

@@ -21,7 +21,7 @@ from hoopwright.pressure.hose import AIR_KG_M3, Hose, pressure_loss
 from hoopwright.pressure.net import AirNet, Feed
 from hoopwright.pressure.planned_net import fan_curve
 from hoopwright.quantity.money import round_cents
-from hoopwright.quantity.working import DERIVED, ENTERED, Term, Working
+from hoopwright.quantity.working import DERIVED, ENTERED, LaterWorkings, Term, Working
 
 # The damper cannot be entered further shut.
 LEAST_OPEN = 0.05
@@ -148,7 +148,7 @@ def _try(behind: _Behind, blower: Blower, air: Air, climate: Climate) -> BlowerT
         verdict=verdict,
         open_share=open_share,
         yearly_cost=cost,
-        workings=_workings(behind, blower, span, open_share, kwh, climate),
+        workings=LaterWorkings(lambda: _workings(behind, blower, span, open_share, kwh, climate)),
     )
 
 

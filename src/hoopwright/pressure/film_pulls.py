@@ -35,7 +35,7 @@ from hoopwright.pressure.membrane import (
     film_stress,
     stretched_rise,
 )
-from hoopwright.quantity.working import DERIVED, ENTERED, Term, Working
+from hoopwright.quantity.working import DERIVED, ENTERED, LaterWorkings, Term, Working
 from hoopwright.survey.survey import Survey
 
 LAPLACE = "T = p R (Laplace; any text on thin shells)"
@@ -318,7 +318,7 @@ def _pull(bow: _Bow) -> FilmPull:
         tension_n_m=tension_n_m,
         stress_pa=stress_pa,
         yield_share=stress_pa / bow.film.yield_pa,
-        workings=_workings(bow, tension_n_m, stress_pa),
+        workings=LaterWorkings(lambda: _workings(bow, tension_n_m, stress_pa)),
     )
 
 

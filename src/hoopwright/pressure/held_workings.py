@@ -16,7 +16,15 @@ from hoopwright.pressure.published import (
     PRACTICE_PA,
     WINDOW_SOURCE,
 )
-from hoopwright.quantity.working import DERIVED, ENTERED, Phrase, Term, Working, phrase
+from hoopwright.quantity.working import (
+    DERIVED,
+    ENTERED,
+    LaterWorkings,
+    Phrase,
+    Term,
+    Working,
+    phrase,
+)
 from hoopwright.survey.survey import Survey
 
 BALANCE_SOURCE = (
@@ -78,42 +86,44 @@ def explain_cell(air_in: CellAir, cell: Cell, air: Air) -> CellAir:
     power = Term("leak exponent", air.leak_exponent, "ratio")
     return replace(
         air_in,
-        workings=(
-            Working(
-                "pressure_pa",
-                "The pressures at which every cell loses what it gets, through all hoses and "
-                "leaks at once, with the blower on its curve.",
-                (unit, power),
-                BALANCE_SOURCE,
-            ),
-            Working(
-                "state",
-                "Not fed without a chain of hoses from the blower, flat while the layers hang "
-                "slack, else against the pressures wanted.",
-                (
-                    pressure,
-                    Term("flat below", FILLS_AT_PA, "Pa"),
-                    Term("least wanted", air.low_pa, "Pa"),
-                    Term("greatest wanted", air.high_pa, "Pa"),
+        workings=LaterWorkings(
+            lambda: (
+                Working(
+                    "pressure_pa",
+                    "The pressures at which every cell loses what it gets, through all hoses and "
+                    "leaks at once, with the blower on its curve.",
+                    (unit, power),
+                    BALANCE_SOURCE,
                 ),
-                WINDOW_SOURCE,
-            ),
-            Working(
-                "leak_m3_s",
-                "Leak at 1 Pa times a power of the pressure.",
-                (unit, pressure, power),
-                f"common practice for leaks of buildings; coefficients: {ENTERED}",
-            ),
-            Working(
-                "minutes",
-                "Roughly: all cells fill as one whose pressure grows with the third power of its "
-                "volume; a cell behind a thin hose takes at least its own volume over what the "
-                "hose lets through.",
-                (
-                    Term("air when full", cell.volume_m3, "m3"),
-                    Term("counts as filled at", FILLED_SHARE, "share"),
+                Working(
+                    "state",
+                    "Not fed without a chain of hoses from the blower, flat while the layers hang "
+                    "slack, else against the pressures wanted.",
+                    (
+                        pressure,
+                        Term("flat below", FILLS_AT_PA, "Pa"),
+                        Term("least wanted", air.low_pa, "Pa"),
+                        Term("greatest wanted", air.high_pa, "Pa"),
+                    ),
+                    WINDOW_SOURCE,
                 ),
-            ),
+                Working(
+                    "leak_m3_s",
+                    "Leak at 1 Pa times a power of the pressure.",
+                    (unit, pressure, power),
+                    f"common practice for leaks of buildings; coefficients: {ENTERED}",
+                ),
+                Working(
+                    "minutes",
+                    "Roughly: all cells fill as one whose pressure grows with the third power of "
+                    "its volume; a cell behind a thin hose takes at least its own volume over what "
+                    "the hose lets through.",
+                    (
+                        Term("air when full", cell.volume_m3, "m3"),
+                        Term("counts as filled at", FILLED_SHARE, "share"),
+                    ),
+                ),
+            )
         ),
     )
 
@@ -127,23 +137,25 @@ def explain_hose(hose: HoseAir, jumper: Jumper, air: Air) -> HoseAir:
     )
     return replace(
         hose,
-        workings=(
-            Working("flow_m3_s", "What the cells behind it lose.", ends, BALANCE_SOURCE),
-            Working(
-                "loss_pa",
-                "Wall and both ends, times the velocity pressure.",
-                (Term("air", hose.flow_m3_s, "m3/s"), *ends),
-                BALANCE_SOURCE,
-            ),
-            Working(
-                "critical",
-                "Without it some cell has no way to the blower's air; two hoses side by side "
-                "stand in for each other.",
-                ends,
-                "bridges of a graph: Tarjan, Information Processing Letters 2(6), 160-161 (1974), "
-                "from memory",
-            ),
-            Working("cuts_off", "The cells that have no other way.", ends),
+        workings=LaterWorkings(
+            lambda: (
+                Working("flow_m3_s", "What the cells behind it lose.", ends, BALANCE_SOURCE),
+                Working(
+                    "loss_pa",
+                    "Wall and both ends, times the velocity pressure.",
+                    (Term("air", hose.flow_m3_s, "m3/s"), *ends),
+                    BALANCE_SOURCE,
+                ),
+                Working(
+                    "critical",
+                    "Without it some cell has no way to the blower's air; two hoses side by side "
+                    "stand in for each other.",
+                    ends,
+                    "bridges of a graph: Tarjan, Information Processing Letters 2(6), 160-161 "
+                    "(1974), from memory",
+                ),
+                Working("cuts_off", "The cells that have no other way.", ends),
+            )
         ),
     )
 
@@ -163,10 +175,12 @@ def explain_held(
         held,
         told=told_state(held, air),
         told_window=told_window(held),
-        workings=(
-            *_air_workings(held, inflation, air, blower),
-            *_power_workings(held, climate, survey),
-            *_film_workings(held, film, bench, climate, survey),
+        workings=LaterWorkings(
+            lambda: (
+                *_air_workings(held, inflation, air, blower),
+                *_power_workings(held, climate, survey),
+                *_film_workings(held, film, bench, climate, survey),
+            )
         ),
     )
 

@@ -5,9 +5,10 @@ numbers in it is therefore kept as a `Phrase`: a template and the values that be
 The view turns it into words in the reader's units with `words`.
 """
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from decimal import Decimal
+from typing import Any
 
 from hoopwright.quantity.units import Units, show
 
@@ -64,15 +65,46 @@ class Working:
     source: str = DERIVED
 
 
+class LaterWorkings(Sequence[Working]):
+    """Workings that are written when somebody asks for them: a drag makes results nobody reads."""
+
+    __slots__ = ("_made", "_make")
+
+    def __init__(self, make: Callable[[], tuple[Working, ...]]) -> None:
+        """Keep the function that writes them."""
+        self._make = make
+        self._made: tuple[Working, ...] | None = None
+
+    def _written(self) -> tuple[Working, ...]:
+        if self._made is None:
+            self._made = self._make()
+        return self._made
+
+    def __getitem__(self, index: Any) -> Any:
+        """Return one working, or some of them."""
+        return self._written()[index]
+
+    def __iter__(self) -> Iterator[Working]:
+        """Walk the workings."""
+        return iter(self._written())
+
+    def __len__(self) -> int:
+        """Return how many there are."""
+        return len(self._written())
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Explained:
     """A result whose numbers can say how they were got.
 
     Attributes:
-        workings: One working for each number of the result.
+        workings: One working for each number of the result; two results are equal when their
+            numbers are.
     """
 
-    workings: tuple[Working, ...] = field(default=(), repr=False)
+    workings: Sequence[Working] = field(
+        default=(), repr=False, compare=False, metadata={"told": True}
+    )
 
     def working(self, figure: str) -> Working:
         """Return how one figure was got.
