@@ -1,4 +1,4 @@
-"""The covering that was not chosen: worked out when somebody asks, and then as if it were chosen."""
+"""The covering that was not chosen: worked out when asked for, and then as if it were chosen."""
 
 from hoopwright.checks import TunnelPlan
 from hoopwright.farm.change import with_tunnel_value
