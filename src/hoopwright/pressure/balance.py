@@ -165,8 +165,8 @@ def _improve(
         right[other] += rest
         beside[one][other] = beside[one].get(other, 0.0) - ease
         beside[other][one] = beside[one][other]
-    for at, cell in enumerate(cells):
-        leak = cell.leak_m3_s(state.pressures[at])
+    leaks = [cell.leak_m3_s(pa) for cell, pa in zip(cells, state.pressures, strict=False)]
+    for at, (cell, leak) in enumerate(zip(cells, leaks, strict=True)):
         diagonal[at] += leak * cell.exponent / state.pressures[at]
         right[at] += leak * (cell.exponent - 1)
     held, fall = _held(fan, state.given)
@@ -187,7 +187,11 @@ def _improve(
         max(new, old / 10, floor)
         for new, old in zip(_between(state.pressures, found, share), state.pressures, strict=True)
     ]
-    return moved <= _CLOSE * fan.most_m3_s and swung <= _CLOSE * fan.most_pa
+    if moved > _CLOSE * fan.most_m3_s or swung > _CLOSE * fan.most_pa:
+        return False
+    # Next to no pressure a leak still moves when its pressure hardly does.
+    after = [cell.leak_m3_s(pa) for cell, pa in zip(cells, state.pressures, strict=False)]
+    return _farthest(after, leaks) <= _CLOSE * fan.most_m3_s
 
 
 def _tangent(hose: Hose, flow: float) -> tuple[float, float]:
