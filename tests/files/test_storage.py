@@ -250,7 +250,7 @@ def test_missing_samples_are_told(monkeypatch: pytest.MonkeyPatch) -> None:
     def refuse(name: str) -> None:
         raise ModuleNotFoundError(name)
 
-    monkeypatch.setattr("importlib.resources.files", refuse)
+    monkeypatch.setattr("importlib.util.find_spec", refuse)
     with pytest.raises(FileFault, match="sample farms are missing"):
         sample_farms()
     with pytest.raises(FileFault, match="missing from the installation"):

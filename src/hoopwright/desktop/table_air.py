@@ -1,5 +1,7 @@
 """The tab of the air between two layers: a row of parts, each a table, with pictures where apt."""
 
+from functools import cached_property
+
 from PySide6.QtCore import QCoreApplication, Signal
 from PySide6.QtWidgets import QStackedWidget, QTabBar, QVBoxLayout, QWidget
 
@@ -68,7 +70,7 @@ class BlowersTab(Tab):
 
 
 class AirTab(QWidget):
-    """The parts of the tab; the one that is seen is fresh, the others when they are shown.
+    """The parts of the tab, made when the tab is seen first; the one that is seen is fresh.
 
     Signals:
         row_chosen(Row row): When somebody chose a row of a part.
@@ -77,25 +79,30 @@ class AirTab(QWidget):
     row_chosen = Signal(object)
 
     def __init__(self, session: Session, title: str) -> None:
-        """Make the parts; each is filled when it is seen first."""
+        """Make an empty tab."""
         super().__init__()
         self.session, self.title = session, title
-        self.parts = self._make_parts()
         self.row = QTabBar()
         self.row.setDrawBase(False)
         self.row.setExpanding(False)
         self.row.setAccessibleName(QCoreApplication.translate("Tables", "Parts of the air"))
         self.stack = QStackedWidget()
-        for part in self.parts:
-            self.row.addTab(part.title)
-            self.stack.addWidget(part)
-            part.row_chosen.connect(self.row_chosen)
-        self.row.currentChanged.connect(self.on_part_changed)
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
         box.setSpacing(0)
         box.addWidget(self.row)
         box.addWidget(self.stack, 1)
+
+    @cached_property
+    def parts(self) -> tuple[Tab, ...]:
+        """The parts, made when they are needed first and filled when they are seen."""
+        parts = self._make_parts()
+        for part in parts:
+            self.row.addTab(part.title)
+            self.stack.addWidget(part)
+            part.row_chosen.connect(self.row_chosen)
+        self.row.currentChanged.connect(self.on_part_changed)
+        return parts
 
     def _make_parts(self) -> tuple[Tab, ...]:
         session = self.session
@@ -117,7 +124,8 @@ class AirTab(QWidget):
     @property
     def shown(self) -> Tab:
         """The part that is seen."""
-        return self.parts[self.row.currentIndex()]
+        parts = self.parts
+        return parts[self.row.currentIndex()]
 
     @property
     def view(self) -> RowsView:
@@ -127,12 +135,12 @@ class AirTab(QWidget):
     @property
     def stale(self) -> bool:
         """Whether the part that is seen waits to be filled."""
-        return self.shown.stale
+        return "parts" not in self.__dict__ or self.shown.stale
 
     @stale.setter
     def stale(self, stale: bool) -> None:
-        """Mark every part."""
-        for part in self.parts:
+        """Mark every part; those that are not made yet wait anyway."""
+        for part in self.__dict__.get("parts", ()):
             part.stale = stale
 
     def refresh(self) -> None:

@@ -7,7 +7,7 @@ or the new one. Several threads must not save one file at the same time.
 import contextlib
 import errno
 import hashlib
-import importlib.resources
+import importlib.util
 import os
 import shutil
 import stat
@@ -246,6 +246,14 @@ def _sync_folder(folder: Path) -> None:
             os.close(handle)
 
 
+def _installed(package: str) -> Path:
+    """Return the folder of a package of data, found without the slow library for it."""
+    spec = importlib.util.find_spec(package)
+    if spec is None or not spec.submodule_search_locations:
+        raise ModuleNotFoundError(package)
+    return Path(spec.submodule_search_locations[0])
+
+
 def read_resource(name: str) -> bytes:
     """Return the bytes of a table, picture or text that comes with the program.
 
@@ -256,8 +264,7 @@ def read_resource(name: str) -> bytes:
         FileFault: The installation lacks it.
     """
     try:
-        place = importlib.resources.files("hoopwright.resources")
-        return place.joinpath(*name.split("/")).read_bytes()
+        return _installed("hoopwright.resources").joinpath(*name.split("/")).read_bytes()
     except (OSError, ModuleNotFoundError) as error:
         mend = "Install the program again."
         raise FileFault("is missing from the installation", file=name, mend=mend) from error
@@ -280,8 +287,8 @@ def sample_farms() -> tuple[Path, ...]:
         FileFault: The installation lacks them.
     """
     try:
-        place = importlib.resources.files("hoopwright.sample_projects")
-        found = [Path(str(entry)) for entry in place.iterdir() if entry.name.endswith(".json")]
+        folder = _installed("hoopwright.sample_projects")
+        found = [entry for entry in folder.iterdir() if entry.name.endswith(".json")]
     except (OSError, ModuleNotFoundError) as error:
         mend = "Install the program again."
         raise FileFault("the sample farms are missing", mend=mend) from error
