@@ -150,7 +150,7 @@ def invented_held() -> Held:
         book_power_w=46.8,
         yearly_kwh=525.6,
         yearly_cost=Decimal("84.10"),
-        tries=_tries(),
+        tries_made=_tries,
         pulls=(
             FilmPull(
                 mark="pull/roof/outer",

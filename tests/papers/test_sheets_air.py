@@ -31,7 +31,9 @@ def _table(rows: list[list[object]], title: str) -> list[dict[str, object]]:
 def _without_air(whole: Plan) -> Plan:
     (tunnel,) = whole.tunnels
     bare = dataclasses.replace(tunnel.chosen.inflation, seals=(), cells=(), jumpers=(), blower=None)
-    held = dataclasses.replace(tunnel.held, cells=(), hoses=(), tries=(), pulls=(), leaks=())
+    held = dataclasses.replace(
+        tunnel.held, cells=(), hoses=(), tries_made=tuple, pulls=(), leaks=()
+    )
     chosen = dataclasses.replace(tunnel.chosen, inflation=bare)
     tunnel = dataclasses.replace(tunnel, chosen=chosen, held=held)
     return dataclasses.replace(whole, tunnels=(tunnel,), findings=())

@@ -14,11 +14,14 @@ from typing import Any
 
 from hoopwright.farm import Farm
 from hoopwright.plan import Plan, TunnelPlan
+from hoopwright.pressure import Held
 from hoopwright.quantity.finding import Finding
 from hoopwright.quantity.working import LaterWorkings, Phrase, words
 from hoopwright.survey.bow_curve import BowCurve
 
 PLAN_FORMAT = 2
+# What is worked out when somebody asks for it, and told here.
+LATER: dict[type, str] = {TunnelPlan: "other", Held: "tries"}
 
 
 def plan_to_json(farm: Farm, plan: Plan) -> str:
@@ -47,7 +50,8 @@ def _plain(value: Any) -> Any:
         return kept
     if is_dataclass(value) and not isinstance(value, type):
         kept = {f.name: _plain(getattr(value, f.name)) for f in fields(value) if _is_told(f)}
-        return {**kept, "other": _plain(value.other)} if isinstance(value, TunnelPlan) else kept
+        later = LATER.get(type(value))
+        return kept if later is None else {**kept, later: _plain(getattr(value, later))}
     if isinstance(value, tuple | list | LaterWorkings):
         return [_plain(v) for v in value]
     return value

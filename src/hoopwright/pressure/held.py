@@ -1,5 +1,6 @@
 """What holding the cells under pressure takes. The stage function is `hold_air` in `holding`."""
 
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import Literal
@@ -177,7 +178,7 @@ class Held(Explained):
         book_power_w: What a textbook's rule gives for this floor, W.
         yearly_kwh: Electricity in a year, kWh.
         yearly_cost: What that costs.
-        tries: Every blower of the catalogue.
+        tries_made: Tries every blower of the catalogue; done once, when somebody asks.
         pulls: What the air does to the film, by kind of cell and layer.
         slack_m: Roof film left loose over its length on the day of pulling, m.
         sag_m: How far that slack hangs in the widest bay, m.
@@ -207,7 +208,7 @@ class Held(Explained):
     book_power_w: float
     yearly_kwh: float
     yearly_cost: Decimal
-    tries: tuple[BlowerTry, ...]
+    tries_made: Callable[[], tuple[BlowerTry, ...]] = field(repr=False, compare=False)
     pulls: tuple[FilmPull, ...]
     slack_m: float
     sag_m: float
@@ -220,3 +221,8 @@ class Held(Explained):
     volumes_m3: tuple[float, ...] = field(repr=False, compare=False)
     full_pa: float = field(repr=False, compare=False)
     readings: tuple[AirReading, ...] = field(repr=False, compare=False)
+
+    @property
+    def tries(self) -> tuple[BlowerTry, ...]:
+        """Every blower of the catalogue on this tunnel."""
+        return self.tries_made()

@@ -10,7 +10,7 @@ filling, and the search for the cell that leaks.
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from hoopwright.cover.cover import Cover
 from hoopwright.farm import Air, Bench, Blower, Climate, Film, Hose, Side, Skin
@@ -118,7 +118,7 @@ def hold_air(
         book_power_w=BOOK_POWER_W_M2 * survey.floor_area_m2,
         yearly_kwh=yearly_kwh,
         yearly_cost=yearly_cost,
-        tries=_tries(inflation, air, blowers, hoses, climate),
+        tries_made=cache(lambda: _tries(inflation, air, blowers, hoses, climate)),
         pulls=pull_films(pressures, skin, sides, films, survey, cover),
         slack_m=slack_share * survey.length_m,
         sag_m=billow_rise(widest_bay(survey), slack_share),
