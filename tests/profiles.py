@@ -6,7 +6,7 @@ import msgspec
 from hypothesis import strategies as st
 
 from hoopwright.farm import GothicBow, RoundBow, StraightRafters
-from hoopwright.farm.frame import Profile
+from hoopwright.farm.profile import Profile
 
 
 @st.composite

@@ -30,7 +30,7 @@ from hoopwright.farm import (
     StraightRafters,
     Tunnel,
 )
-from hoopwright.farm.frame import Profile
+from hoopwright.farm.profile import Profile
 
 CLEAR = "clear"
 INSIDE = "inside"

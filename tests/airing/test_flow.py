@@ -7,7 +7,7 @@ import pytest
 from airing.aired import aired
 from hoopwright.airing.flow import open_gap
 from hoopwright.curtain import course
-from hoopwright.farm import Side, Split
+from hoopwright.farm import Screen, Side, Split
 from hoopwright.quantity.working import explain
 from samples import side
 from worked import PAIR, SHUT, SURVEY, curtains, dropping
@@ -64,14 +64,16 @@ def test_both_together_are_the_root_of_the_sum_of_squares() -> None:
 
 
 def test_screens_hold_air_back_and_leave_the_opening() -> None:
-    first, second = (s.but(screen_flow_share=0.4) for s in PAIR)
+    first, second = (s.but(screen=Screen(part="screen", flow_share=0.4)) for s in PAIR)
     bare, behind = aired(), aired((first, second))
     assert behind.flow_m3_s == pytest.approx(0.4 * bare.flow_m3_s)
     assert behind.opening_m2 == bare.opening_m2
 
 
 def test_one_screened_side_decides_on_the_wind() -> None:
-    airing = aired((PAIR[0], PAIR[1].but(screen_flow_share=0.25)), wind_m_s=2.0)
+    airing = aired(
+        (PAIR[0], PAIR[1].but(screen=Screen(part="screen", flow_share=0.25))), wind_m_s=2.0
+    )
     assert airing.wind_m3_s == pytest.approx(0.30 * _open_m2() * 0.25 * 2.0)
 
 

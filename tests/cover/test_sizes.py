@@ -7,7 +7,7 @@ from hoopwright.cover import sizes
 from hoopwright.cover.cover import LayerName
 from hoopwright.cover.size import add_up
 from hoopwright.farm import Allowances, Side, SideBoards, Tunnel
-from hoopwright.farm.frame import Profile
+from hoopwright.farm.profile import Profile
 from hoopwright.survey import survey_frame
 from laying import laid, of_role
 from samples import (

@@ -8,7 +8,8 @@ from hypothesis import strategies as st
 
 from hoopwright.farm import EvenBows, GothicBow, ListedBows, RoundBow, SideBoards, StraightRafters
 from hoopwright.farm.entered import describe
-from hoopwright.farm.frame import bow_positions, ridge_height
+from hoopwright.farm.frame import bow_positions
+from hoopwright.farm.profile import ridge_height
 from samples import tunnel
 
 BAD_NUMBERS = (0.0, -1.0, 1e9, math.nan, math.inf, -math.inf)

@@ -34,7 +34,7 @@ def test_every_farm_comes_back_as_it_was(farm: Farm) -> None:
 
 def test_file_starts_with_program_and_format() -> None:
     assert DATA.startswith(
-        b'{\n  "program": "hoopwright",\n  "format": 2,\n  "farm": {\n    "name"'
+        b'{\n  "program": "hoopwright",\n  "format": 3,\n  "farm": {\n    "name"'
     )
     assert DATA.endswith(b"}\n")
 
@@ -85,7 +85,7 @@ def test_farm_that_comes_back_otherwise_is_not_saved(monkeypatch: pytest.MonkeyP
     [
         ({"program": "other"}, "not a farm file"),
         ({"program": None}, "not a farm file"),
-        ({"format": 7}, r"newer hoopwright \(format 7\); this one reads up to 2"),
+        ({"format": 7}, r"newer hoopwright \(format 7\); this one reads up to 3"),
         ({"format": "1"}, "format number must be"),
         ({"format": True}, "format number must be"),
         ({"format": 1.0}, "format number must be"),

@@ -24,7 +24,7 @@ def test_kept_sample_of_every_format_opens(number: int) -> None:
     assert json.loads(data)["format"] == number
     farm = from_json(data, f"format_{number}.json")
     assert farm.name == "Invented farm"
-    assert [t.frame.profile.span_m for t in farm.tunnels] == [8.0, 8.0, 8.0]
+    assert {t.frame.profile.span_m for t in farm.tunnels} == {8.0}
 
 
 def test_sample_of_the_present_format_is_written_the_same() -> None:
@@ -82,3 +82,13 @@ def test_format_1_said_yes_or_no_where_format_2_names_things() -> None:
     assert told[0] == ("none", "none")
     assert set(told[1:]) <= {("zigzag", "seal_profile")}
     assert {p.counted_in for p in raised.catalogue.parts if p.key == "bar_stick"} == {"m"}
+
+
+def test_format_2_said_only_what_a_screen_lets_through() -> None:
+    raw = json.loads((SAMPLES / "format_2.json").read_bytes())
+    raised = from_json(json.dumps(raw).encode(), "old.json")
+    shares = [s.get("screen_flow_share", 1.0) for t in raw["farm"]["tunnels"] for s in t["sides"]]
+    sides = [side for tunnel in raised.tunnels for side in tunnel.sides]
+    assert 0.4 in shares
+    assert [side.screen_flow_share for side in sides] == shares
+    assert [side.screen is None for side in sides] == [share == 1.0 for share in shares]

@@ -137,7 +137,7 @@ def test_damaged_copy_is_listed_and_the_others_are_found(folder: Path, data: byt
 
 def test_copy_of_a_newer_program_is_listed(folder: Path) -> None:
     kept = keep_copy(folder, None, None, EDITED, "untitled-1")
-    kept.write_bytes(kept.read_bytes().replace(b'"format": 2', b'"format": 7'))
+    kept.write_bytes(kept.read_bytes().replace(b'"format": 3', b'"format": 7'))
     assert find_copies(folder) == ()
     assert "format 7" in str(damaged_copies(folder)[0])
 

@@ -5,17 +5,29 @@ from decimal import Decimal
 from hypothesis import strategies as st
 
 from hoopwright.farm import (
+    AcrossUp,
     Bench,
+    BowReading,
     Catalogue,
+    Cut,
     Door,
     Farm,
     GearedCrank,
     Limits,
     LineDrum,
     ListedBows,
+    MeasuredBow,
     Money,
+    PartState,
+    Rain,
+    RigidSheet,
+    Screen,
+    Shade,
+    SideReading,
     SquareTube,
+    Tape,
     Tunnel,
+    TwoTapes,
     Weather,
     change,
 )
@@ -34,10 +46,11 @@ def varied_farm() -> Farm:
     )
     catalogue = varied_catalogue()
     lower = moving_sides(rafter_tunnel().but(name="Lower tunnel"), catalogue)
+    standing = standing_tunnel().but(name="Standing tunnel")
     plain = small_farm(double_tunnel(), listed)
     return plain.but(
         name="Invented farm",
-        tunnels=(*plain.tunnels, lower),
+        tunnels=(*plain.tunnels, lower, standing),
         catalogue=catalogue,
         weather=Weather(wind_m_s=2.5, wind_from="square_on", exposure="B"),
         money=Money(currency="EUR", tax_share=0.07, freight=Decimal("85.50"), tax_on_freight=True),
@@ -82,6 +95,49 @@ def varied_catalogue() -> Catalogue:
         films=(*plain.films, woven),
         bars=(*plain.bars, square, hem, halves),
         drives=(*plain.drives, geared, drum),
+        parts=(
+            *plain.parts,
+            *(
+                plain.parts[0].but(key=key, name=key, group="Shade and screen", counted_in=counted)
+                for key, counted in (("screen", "m"), ("cloth", "m"), ("rigid", "count"))
+            ),
+        ),
+    )
+
+
+def standing_tunnel() -> Tunnel:
+    """Return a tunnel that was measured as it stands, with all that can be entered of that."""
+    plain = tunnel()
+    points = (
+        AcrossUp(across_m=0.1, up_m=1.4),
+        TwoTapes(first_m=2.6, second_m=6.9),
+        AcrossUp(across_m=4.1, up_m=3.5),
+        AcrossUp(across_m=6.2, up_m=2.75),
+        AcrossUp(across_m=7.9, up_m=1.3),
+    )
+    row = SideReading(hip_m=1.52, baseboard_m=0.31, ground_m=-0.04)
+    tape = Tape(
+        bows=(
+            BowReading(bow=1, over_hips_m=9.6, over_baseboards_m=12.1, dip_m=0.0, sides=(row, row)),
+            BowReading(bow=5, over_hips_m=9.62, dip_m=0.03, sides=(row, SideReading())),
+        ),
+        hip_lengths_m=(30.0, 30.05),
+        base_lengths_m=(30.02, None),
+        diagonals_m=(31.05, 31.2),
+        leans_m=(0.05, -0.02),
+    )
+    cut = Cut(kind="fan", left_m=1.0, sill_m=2.0, width_m=0.6, height_m=0.5)
+    rigid = plain.ends[1].but(film=None, rigid=RigidSheet(part="rigid"), cuts=(cut,))
+    front = plain.ends[0].but(cuts=(cut.but(kind="vent"),), rails_m=(1.0, 2.0), seams_m=(2.0,))
+    return plain.but(
+        frame=plain.frame.but(profile=MeasuredBow(span_m=8.0, points=points), tape=tape),
+        ends=(front, rigid),
+        condition=(
+            PartState(family="Film", where="roof", state="keep"),
+            PartState(family="Curtains", from_bow=2, to_bow=5, state="repair", replace_share=0.4),
+        ),
+        rain=Rain(tank_m3=4.0),
+        shade=Shade(part="cloth", to_bow=8),
     )
 
 
@@ -94,7 +150,9 @@ def moving_sides(tunnel: Tunnel, catalogue: Catalogue) -> Tunnel:
         p.but(drive="geared", crank_end="middle", rope="straps", bottom="skirt", winding="into")
         for p in woven.panels
     )
-    woven = woven.but(panels=panels, rope_step_m=None, stop_m=0.1, screen_flow_share=0.4)
+    woven = woven.but(
+        panels=panels, rope_step_m=None, stop_m=0.1, screen=Screen(part="screen", flow_share=0.4)
+    )
     dropping = dropping.but(bunch_m=0.25, top="shared_channel", film="inside")
     boards = tunnel.frame.boards[0].but(stand_off_m=0.05, gutter_drop_m=0.12)
     return tunnel.but(

@@ -6,7 +6,7 @@ import pytest
 
 from hoopwright.cover import Cover
 from hoopwright.farm import Door, Heating, PlacedJumper, Tunnel
-from hoopwright.farm.frame import Profile
+from hoopwright.farm.profile import Profile
 from hoopwright.heat.surfaces import AsLaid, CoverPart, air_changes, cover_parts, heat_surfaces
 from hoopwright.survey import survey_frame
 from laying import laid

@@ -11,7 +11,7 @@ from scipy.sparse.linalg import spsolve
 from shapely import LineString, Polygon
 
 from hoopwright.farm import Door, Tunnel
-from hoopwright.farm.frame import Profile
+from hoopwright.farm.profile import Profile
 from hoopwright.inflation import Cell
 from hoopwright.survey import survey_frame
 from hoopwright.survey.bow_curve import bow_curve

@@ -22,7 +22,8 @@ from hoopwright.farm import (
     Tunnel,
     bow_positions,
 )
-from hoopwright.farm.frame import Bows, ridge_height
+from hoopwright.farm.frame import Bows
+from hoopwright.farm.profile import ridge_height
 from hoopwright.farm.skin import Covering
 from hoopwright.survey import Survey, survey_frame
 from laying import laid, of_role

@@ -20,6 +20,8 @@ BY_PINT = {
     "LBF_N": ("force_pound", "N"),
     "SQUARE_FOOT_M2": ("foot**2", "m**2"),
     "CUBIC_FOOT_M3": ("foot**3", "m**3"),
+    "GALLON_M3": ("gallon", "m**3"),
+    "LITRE_M3": ("liter", "m**3"),
     "POUND_FOOT_KG_M": ("pound/foot", "kg/m"),
     "POUND_SQUARE_FOOT_KG_M2": ("pound/foot**2", "kg/m**2"),
     "POUND_CUBIC_FOOT_KG_M3": ("pound/foot**3", "kg/m**3"),

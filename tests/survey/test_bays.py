@@ -8,7 +8,7 @@ from hypothesis import given
 from shapely import LineString, Polygon, box
 
 from hoopwright.farm import EvenBows, Frame, ListedBows, RoundBow, SideBoards
-from hoopwright.farm.frame import Profile
+from hoopwright.farm.profile import Profile
 from hoopwright.quantity.working import explain
 from hoopwright.survey import Survey, survey_frame
 from profiles import profiles

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon, box
 
 from hoopwright.farm import GothicBow, RoundBow, StraightRafters
-from hoopwright.farm.frame import Profile
+from hoopwright.farm.profile import Profile
 from hoopwright.survey.bow_curve import BowCurve, bow_curve
 from profiles import profiles, scaled
 

@@ -11,7 +11,7 @@ from scipy.integrate import quad
 
 from hoopwright.cover.bulge import arc_over_chord, bulge_extra
 from hoopwright.farm import EvenBows, Frame, GothicBow, RoundBow, SideBoards, StraightRafters
-from hoopwright.farm.frame import Profile
+from hoopwright.farm.profile import Profile
 from hoopwright.survey import survey_frame
 from hoopwright.survey.bow_curve import bow_curve
 

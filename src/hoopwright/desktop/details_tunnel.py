@@ -41,7 +41,7 @@ AIRING_FIGURES: tuple[tuple[str, str, object], ...] = (
     ("changes_per_h", "1/h", QT_TRANSLATE_NOOP("Details", "air changes")),
     ("per_floor_m3_s_m2", "m3/s/m2", QT_TRANSLATE_NOOP("Details", "air on the floor")),
 )
-EVERY_CURTAIN = ("slack_m", "rope_step_m", "film", "top", "screen_flow_share")
+EVERY_CURTAIN = ("slack_m", "rope_step_m", "film", "top")
 USED: dict[SideKind, tuple[str, ...]] = {
     "fixed": ("top",),
     "roll_up": (*EVERY_CURTAIN, "shut_height_m", "stop_m"),

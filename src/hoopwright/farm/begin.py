@@ -11,15 +11,8 @@ from hoopwright.farm.air import Air
 from hoopwright.farm.catalogue import Catalogue
 from hoopwright.farm.entered import Entered, choice, measure
 from hoopwright.farm.farm import Farm, Tunnel
-from hoopwright.farm.frame import (
-    EvenBows,
-    Frame,
-    GothicBow,
-    Profile,
-    RoundBow,
-    SideBoards,
-    StraightRafters,
-)
+from hoopwright.farm.frame import EvenBows, Frame, SideBoards
+from hoopwright.farm.profile import GothicBow, Profile, RoundBow, StraightRafters
 from hoopwright.farm.side import Panel, Side
 from hoopwright.farm.skin import Covering, Door, End, LayerCount, Layers, Skin
 

@@ -46,6 +46,7 @@ class Film(Entered, frozen=True):
         modulus_pa: Stiffness, Pa.
         yield_pa: Stress at which it stretches for good, Pa.
         expansion_per_k: Length gained for each kelvin, 1/K.
+        width_minus_share: How much narrower than its stock width a roll may be, as a share.
     """
 
     key: str
@@ -59,6 +60,7 @@ class Film(Entered, frozen=True):
     modulus_pa: Annotated[float, measure("stiffness of the film", "Pa_film", 1e7, 5e9)] = 2e8
     yield_pa: Annotated[float, measure("yield of the film", "Pa_film", 1e6, 5e8)] = 9e6
     expansion_per_k: Annotated[float, measure("expansion of the film", "1/K", 1e-6, 1e-3)] = 1.8e-4
+    width_minus_share: Annotated[float, measure("roll may be narrower by", "share", 0.0, 0.2)] = 0.0
 
     def __post_init__(self) -> None:
         """Refuse a film that cannot be bought."""

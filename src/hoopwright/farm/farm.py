@@ -8,8 +8,10 @@ from typing import Annotated, Literal
 from hoopwright.farm.air import Air
 from hoopwright.farm.bar import Bar
 from hoopwright.farm.catalogue import Catalogue
+from hoopwright.farm.condition import FILM, PartState
 from hoopwright.farm.drive import Drive, LineDrum
 from hoopwright.farm.entered import Entered, choice, measure
+from hoopwright.farm.extras import Rain, Shade
 from hoopwright.farm.frame import Frame, bow_positions
 from hoopwright.farm.heating import Climate, Heating
 from hoopwright.farm.side import Side, SideKind
@@ -30,6 +32,9 @@ class Tunnel(Entered, frozen=True):
         ends: Front end wall (at the first bow) and back end wall.
         air: Air between two layers.
         heating: How it is heated, or None when it is not.
+        condition: What of the old skin stays; where nothing is said, all is bought new.
+        rain: The rain its gutters carry, or None.
+        shade: Shade cloth over it, or None.
     """
 
     name: Annotated[str, choice("name")]
@@ -39,6 +44,9 @@ class Tunnel(Entered, frozen=True):
     ends: tuple[End, End]
     air: Air
     heating: Heating | None = None
+    condition: tuple[PartState, ...] = ()
+    rain: Rain | None = None
+    shade: Shade | None = None
 
     def __post_init__(self) -> None:
         """Refuse splits, seams and pockets that are not on the tunnel."""
@@ -47,6 +55,11 @@ class Tunnel(Entered, frozen=True):
             raise ValueError("name: give the tunnel a name")
         bows = bow_positions(self.frame.bows)
         length_m = bows[-1]
+        for label, line in (
+            *((f"condition[{n}]", c) for n, c in enumerate(self.condition)),
+            ("shade", self.shade),
+        ):
+            _check_stretch(label, line, len(bows))
         for seam_m in self.skin.cross_seams_m:
             if not 0 < seam_m < length_m:
                 raise ValueError(
@@ -58,6 +71,17 @@ class Tunnel(Entered, frozen=True):
                 raise ValueError(
                     "shut_height_m: the bar of a shut curtain must hang below the hip board"
                 )
+
+
+def _check_stretch(label: str, line: PartState | Shade | None, count: int) -> None:
+    """Refuse a stretch from bow to bow that is not on the tunnel."""
+    for name in ("from_bow", "to_bow"):
+        bow = None if line is None else getattr(line, name)
+        if bow is not None and bow > count:
+            raise ValueError(
+                f"{label}.{name}: there is no bow {bow}; this tunnel has {count} bows, which make "
+                f"{count - 1} bays"
+            )
 
 
 def _check_side(side: Side, bows: tuple[float, ...]) -> None:
@@ -199,6 +223,8 @@ class Farm(Entered, frozen=True):
             "drive": {d.key for d in self.catalogue.drives},
             "blower": {b.key for b in self.catalogue.blowers},
             "hose": {h.key for h in self.catalogue.hoses},
+            "part": {p.key for p in self.catalogue.parts},
+            "family of parts": {FILM, *(p.group for p in self.catalogue.parts)},
         }
         for tunnel in self.tunnels:
             for label, kind, key in _choices(tunnel):
@@ -239,6 +265,22 @@ def check_hardware(side: Side, catalogue: Catalogue, label: str) -> None:
 
 def _choices(tunnel: Tunnel) -> Iterator[tuple[str, str, str]]:
     """Yield every choice from the catalogue: its place, the kind of thing, its key."""
+    yield from _film_choices(tunnel)
+    yield from _side_choices(tunnel)
+    air = tunnel.air
+    for label, kind, key in (
+        ("air.blower", "blower", air.blower),
+        ("air.feed_hose", "hose", air.feed_hose),
+        ("air.jumper_hose", "hose", air.jumper_hose),
+        ("shade", "part", None if tunnel.shade is None else tunnel.shade.part),
+    ):
+        if key is not None:
+            yield label, kind, key
+    for n, state in enumerate(tunnel.condition):
+        yield f"condition[{n}]", "family of parts", state.family
+
+
+def _film_choices(tunnel: Tunnel) -> Iterator[tuple[str, str, str]]:
     skin = tunnel.skin
     for label, layers in (
         ("skin.roof", skin.roof),
@@ -250,17 +292,17 @@ def _choices(tunnel: Tunnel) -> Iterator[tuple[str, str, str]]:
         if layers is not None:
             yield label, "film", layers.outer
             yield label, "film", layers.inner
+    for n, end in enumerate(tunnel.ends):
+        if end.rigid is not None:
+            yield f"ends[{n}].rigid", "part", end.rigid.part
+
+
+def _side_choices(tunnel: Tunnel) -> Iterator[tuple[str, str, str]]:
     for n, side in enumerate(tunnel.sides):
         for panel in side.panels:
             yield f"sides[{n}].panels", "roll bar", panel.bar
             yield f"sides[{n}].panels", "drive", panel.drive
         if side.film is not None:
             yield f"sides[{n}].film", "film", side.film
-    air = tunnel.air
-    for label, kind, key in (
-        ("air.blower", "blower", air.blower),
-        ("air.feed_hose", "hose", air.feed_hose),
-        ("air.jumper_hose", "hose", air.jumper_hose),
-    ):
-        if key is not None:
-            yield label, kind, key
+        if side.screen is not None:
+            yield f"sides[{n}].screen", "part", side.screen.part

@@ -9,103 +9,15 @@ import math
 from typing import Annotated, Literal
 
 from hoopwright.farm.entered import Entered, choice, measure
+from hoopwright.farm.half_width import half_width
+from hoopwright.farm.profile import Profile, ridge_height
+from hoopwright.farm.tape import BowReading, Tape
 
 Board = Literal["wood", "metal"]
 
-SpanM = Annotated[float, measure("span, tube centre to tube centre", "m", 1.0, 60.0)]
-LegM = Annotated[float, measure("leg height", "m", 0.0, 15.0)]
-PeakM = Annotated[float, measure("peak height", "m", 0.5, 30.0)]
+SHORT_M = 0.01
 SpacingM = Annotated[float, measure("bow spacing", "m", 0.2, 10.0)]
 BowCount = Annotated[int, measure("number of bows", "count", 2, 1000)]
-
-
-class RoundBow(Entered, frozen=True, tag="round", tag_field="shape"):
-    """One circle arc from leg to leg; higher than half the span it bulges past the legs.
-
-    Attributes:
-        span_m: Between the tube centres at the ground, m.
-        leg_height_m: Straight part below the bend, m.
-        peak_height_m: Tube centre at the ridge above the ground, m.
-    """
-
-    span_m: SpanM
-    leg_height_m: LegM
-    peak_height_m: PeakM
-
-    def __post_init__(self) -> None:
-        """Refuse a bow that does not rise."""
-        Entered.__post_init__(self)
-        _check_rise(self.leg_height_m, self.peak_height_m)
-
-
-class GothicBow(Entered, frozen=True, tag="gothic", tag_field="shape"):
-    """One circle arc each side, meeting in a point at the ridge.
-
-    Attributes:
-        span_m: Between the tube centres at the ground, m.
-        leg_height_m: Straight part below the bend, m.
-        peak_height_m: Tube centre at the ridge above the ground, m.
-        arc_radius_m: Radius of each arc, m; None when the arcs leave the legs without a kink.
-    """
-
-    span_m: SpanM
-    leg_height_m: LegM
-    peak_height_m: PeakM
-    arc_radius_m: Annotated[float, measure("arc radius", "m", 0.3, 200.0)] | None = None
-
-    def __post_init__(self) -> None:
-        """Refuse arcs that cannot meet leg and ridge."""
-        Entered.__post_init__(self)
-        rise = _check_rise(self.leg_height_m, self.peak_height_m)
-        half = self.span_m / 2
-        chord = math.hypot(half, rise)
-        dip_radius = chord**2 / (2 * rise)
-        if self.arc_radius_m is None:
-            if rise < half - 1e-9:
-                raise ValueError(
-                    "arc_radius_m: arcs that leave the legs without a kink need a rise of at least "
-                    f"half the span ({half:.3f} m), and this one rises {rise:.3f} m; enter an arc "
-                    f"radius of {dip_radius:.3f} m or more, or a higher peak"
-                )
-        elif self.arc_radius_m < dip_radius - 1e-9:
-            raise ValueError(
-                f"arc_radius_m: with less than {dip_radius:.3f} m the ridge would dip; "
-                "enter a larger radius"
-            )
-
-
-class StraightRafters(Entered, frozen=True, tag="rafters", tag_field="shape"):
-    """Straight legs and straight rafters, with bent corners.
-
-    Attributes:
-        span_m: Between the tube centres at the ground, m.
-        leg_height_m: Where the lines of leg and rafter meet, m above the ground.
-        peak_height_m: Where the lines of both rafters meet, m above the ground.
-        corner_radius_m: Bend between leg and rafter, m; 0 is a sharp corner.
-        ridge_radius_m: Bend at the ridge, m; 0 is a sharp ridge.
-    """
-
-    span_m: SpanM
-    leg_height_m: LegM
-    peak_height_m: PeakM
-    corner_radius_m: Annotated[float, measure("corner radius", "m", 0.0, 10.0)] = 0.0
-    ridge_radius_m: Annotated[float, measure("ridge radius", "m", 0.0, 10.0)] = 0.0
-
-    def __post_init__(self) -> None:
-        """Refuse bends that are longer than the straights they join."""
-        Entered.__post_init__(self)
-        rise = _check_rise(self.leg_height_m, self.peak_height_m)
-        pitch = math.atan2(rise, self.span_m / 2)
-        corner = self.corner_radius_m * math.tan((math.pi / 2 - pitch) / 2)
-        ridge = self.ridge_radius_m * math.tan(pitch)
-        rafter = math.hypot(self.span_m / 2, rise)
-        if corner > self.leg_height_m + 1e-9:
-            raise ValueError("corner_radius_m: the bend is longer than the leg; enter less")
-        if corner + ridge > rafter + 1e-9:
-            raise ValueError("ridge_radius_m: the bends are longer than the rafter; enter less")
-
-
-Profile = RoundBow | GothicBow | StraightRafters
 
 
 class EvenBows(Entered, frozen=True, tag="even", tag_field="layout"):
@@ -200,6 +112,7 @@ class Frame(Entered, frozen=True):
         length_m: First to last bow as read off the tape, m; checked against the bows.
         bows: Where the bows stand.
         boards: Boards of the first and of the second side.
+        tape: What was read on the frame as it stands; it goes before what the profile gives.
     """
 
     profile: Profile
@@ -207,9 +120,10 @@ class Frame(Entered, frozen=True):
     length_m: Annotated[float, measure("length, first to last bow", "m", 0.2, 1000.0)]
     bows: Bows
     boards: tuple[SideBoards, SideBoards]
+    tape: Tape = Tape()
 
     def __post_init__(self) -> None:
-        """Refuse a hip board on or above the ridge."""
+        """Refuse a hip board on or above the ridge, and readings that this frame cannot give."""
         Entered.__post_init__(self)
         top = ridge_height(self.profile)
         for boards in self.boards:
@@ -218,25 +132,36 @@ class Frame(Entered, frozen=True):
                     f"hip_height_m: the hip board at {boards.hip_height_m:.3f} m must be below the "
                     f"ridge at {top:.3f} m; lower the hip board or raise the peak"
                 )
+        _check_tape(self, top)
 
 
-def ridge_height(profile: Profile) -> float:
-    """Return the true height of the tube centre at the ridge, m.
+def _check_tape(frame: Frame, top_m: float) -> None:
+    """Refuse readings of bows that are not there, and girths that no line over the bow can have."""
+    count = len(bow_positions(frame.bows))
+    for reading in frame.tape.bows:
+        if reading.bow > count:
+            raise ValueError(
+                f"tape.bows: there is no bow {reading.bow}; this tunnel has {count} bows, which "
+                f"make {count - 1} bays"
+            )
+        _check_girth(frame, top_m, reading, "over_hips_m")
+        _check_girth(frame, top_m, reading, "over_baseboards_m")
 
-    Source:
-        Derived here: a ridge bend of radius r lies r(1/cos pitch - 1) below the meeting point.
-    """
-    if not isinstance(profile, StraightRafters):
-        return profile.peak_height_m
-    pitch = math.atan2(profile.peak_height_m - profile.leg_height_m, profile.span_m / 2)
-    return profile.peak_height_m - profile.ridge_radius_m * (1 / math.cos(pitch) - 1)
 
-
-def _check_rise(leg_height_m: float, peak_height_m: float) -> float:
-    rise = peak_height_m - leg_height_m
-    if rise < 0.05:
+def _check_girth(frame: Frame, top_m: float, reading: BowReading, name: str) -> None:
+    girth_m, hips = getattr(reading, name), name == "over_hips_m"
+    if girth_m is None:
+        return
+    least_m = 0.0
+    for n, (boards, side) in enumerate(zip(frame.boards, reading.sides, strict=True)):
+        read_m = side.hip_m if hips else side.baseboard_m
+        entered_m = boards.hip_height_m if hips else boards.baseboard_height_m
+        height_m = entered_m if read_m is None else max(entered_m, read_m)
+        least_m += math.hypot(half_width(frame.profile, height_m, n), max(0.0, top_m - height_m))
+    if girth_m < least_m - SHORT_M:
+        way = "hip to hip" if hips else "baseboard to baseboard"
         raise ValueError(
-            "peak_height_m: the peak must be at least 0.05 m above the leg; "
-            "raise the peak or shorten the leg"
+            f"{name}: {girth_m:.3f} m at bow {reading.bow} is shorter than the straight line from "
+            f"{way} over the ridge ({least_m:.3f} m); measure over the outside of the bow, or "
+            "correct span, peak or board heights"
         )
-    return rise

@@ -3,6 +3,7 @@
 from typing import Annotated, Literal
 
 from hoopwright.farm.entered import Entered, choice, measure
+from hoopwright.farm.extras import Screen
 
 SideKind = Literal["fixed", "roll_up", "drop_down", "woven"]
 CrankPlace = Literal["front", "back", "middle"]
@@ -77,7 +78,7 @@ class Side(Entered, frozen=True):
             renewed without the roof's, or shares the roof's. A woven curtain has its profile.
         stop_m: How far below the hip board the bar of an open curtain stops, m.
         bunch_m: Height that a drop-down curtain keeps at the bottom when it is open, m.
-        screen_flow_share: Share of the air that an insect screen lets through; 1 without one.
+        screen: Insect screen in its opening, or None.
     """
 
     name: Annotated[str, choice("name")]
@@ -92,7 +93,12 @@ class Side(Entered, frozen=True):
     top: Annotated[TopEdge, choice("top of the side film in")] = "own_channel"
     stop_m: Annotated[float, measure("bar stops below the hip", "m", 0.0, 2.0)] = 0.0
     bunch_m: Annotated[float, measure("bunch at the bottom", "m", 0.0, 2.0)] = 0.3
-    screen_flow_share: Annotated[float, measure("air through the screen", "share", 0.01, 1.0)] = 1.0
+    screen: Screen | None = None
+
+    @property
+    def screen_flow_share(self) -> float:
+        """Return the share of the air that the insect screen lets through; 1 without one."""
+        return 1.0 if self.screen is None else self.screen.flow_share
 
     def __post_init__(self) -> None:
         """Refuse splits out of order and panels that do not match them."""

@@ -1,5 +1,6 @@
 """The skin as chosen: covering, layers, films, tails and laps, cross seams, end walls."""
 
+import math
 from typing import Annotated, Literal
 
 from hoopwright.farm.entered import Entered, choice, measure
@@ -80,16 +81,63 @@ class Skin(Entered, frozen=True):
             raise ValueError("cross_seams_m: enter each position once, from the front to the back")
 
 
+CutKind = Literal["vent", "fan"]
+EdgeM = Annotated[float, measure("left edge from the middle", "m", -30.0, 30.0)]
+
+
 class Door(Entered, frozen=True):
     """An opening in an end wall, framed and edged with channel.
 
     Attributes:
         width_m: Clear width, m.
         height_m: Clear height, m.
+        left_m: Its left edge seen from outside, from the middle of the wall, m; None spreads the
+            doors evenly over the wall.
     """
 
     width_m: Annotated[float, measure("door width", "m", 0.3, 20.0)]
     height_m: Annotated[float, measure("door height", "m", 0.3, 15.0)]
+    left_m: EdgeM | None = None
+
+
+class Cut(Entered, frozen=True):
+    """An opening above the ground in an end wall, framed and edged with channel.
+
+    Attributes:
+        kind: A vent, or the place of a fan.
+        left_m: Its left edge seen from outside, from the middle of the wall, m.
+        sill_m: Its lower edge above the ground line, m.
+        width_m: Clear width, m.
+        height_m: Clear height, m.
+    """
+
+    kind: Annotated[CutKind, choice("opening for")] = "vent"
+    left_m: EdgeM = -0.3
+    sill_m: Annotated[float, measure("sill above the ground", "m", 0.0, 20.0)] = 2.0
+    width_m: Annotated[float, measure("width of the opening", "m", 0.05, 10.0)] = 0.6096
+    height_m: Annotated[float, measure("height of the opening", "m", 0.05, 10.0)] = 0.6096
+
+
+class RigidSheet(Entered, frozen=True):
+    """Rigid sheets that close an end wall, standing upright side by side.
+
+    Attributes:
+        part: Catalogue key of one sheet.
+        cover_width_m: Width that one sheet covers, its side lap taken off, m.
+        sheet_height_m: Height of one sheet, m.
+        lap_m: What a sheet laps over the one below it, m.
+    """
+
+    part: Annotated[str, choice("rigid sheet")]
+    cover_width_m: Annotated[float, measure("width one sheet covers", "m", 0.2, 5.0)] = 1.2192
+    sheet_height_m: Annotated[float, measure("height of a sheet", "m", 0.5, 15.0)] = 3.6576
+    lap_m: Annotated[float, measure("lap of rigid sheets", "m", 0.0, 1.0)] = 0.1
+
+    def __post_init__(self) -> None:
+        """Refuse a lap that takes the whole sheet."""
+        Entered.__post_init__(self)
+        if self.lap_m >= self.sheet_height_m:
+            raise ValueError("lap_m: the lap must be less than the height of a sheet")
 
 
 class End(Entered, frozen=True):
@@ -99,8 +147,30 @@ class End(Entered, frozen=True):
         name: What people call it.
         film: Layers of the end wall, or None when it is not covered with film.
         doors: Doors in it.
+        rigid: Rigid sheets instead of film, or None.
+        cuts: Vents and fan openings in it.
+        rails_m: Heights of the rails across it, from below, m.
+        seams_m: Heights at which its film is joined, from below, m; a seam belongs on a rail.
     """
 
     name: Annotated[str, choice("name")]
     film: Layers | None
     doors: tuple[Door, ...] = ()
+    rigid: RigidSheet | None = None
+    cuts: tuple[Cut, ...] = ()
+    rails_m: tuple[float, ...] = ()
+    seams_m: tuple[float, ...] = ()
+
+    def __post_init__(self) -> None:
+        """Refuse two coverings at once, and rails and seams out of order."""
+        Entered.__post_init__(self)
+        if self.rigid is not None and self.film is not None:
+            raise ValueError(
+                "rigid: an end wall is closed with film or with rigid sheets, not both"
+            )
+        for name in ("rails_m", "seams_m"):
+            heights_m = getattr(self, name)
+            if list(heights_m) != sorted(set(heights_m)):
+                raise ValueError(f"{name}: enter each height once, from the ground up")
+            if not all(math.isfinite(y) and 0 < y <= 30 for y in heights_m):
+                raise ValueError(f"{name}: each height must be above 0 and up to 30 m")

@@ -12,7 +12,7 @@ from hoopwright.files.fault import FileFault
 
 Raw = dict[str, Any]
 
-FORMAT = 2
+FORMAT = 3
 
 
 def _name_and_fill(raw: Raw) -> Raw:
@@ -73,7 +73,40 @@ def _with_air(catalogue: Raw) -> Raw:
     return {**catalogue, "blowers": blowers, "hoses": hoses}
 
 
-STEPS: dict[int, Callable[[Raw], Raw]] = {1: _name_and_fill}
+def _name_screens(raw: Raw) -> Raw:
+    """Raise from format 2: a screen was the share of the air that it lets through, and no part."""
+    farm = raw["farm"]
+    shares = [s.get("screen_flow_share", 1.0) for t in farm["tunnels"] for s in t["sides"]]
+    tunnels = [
+        {**tunnel, "sides": [_with_screen(side) for side in tunnel["sides"]]}
+        for tunnel in farm["tunnels"]
+    ]
+    catalogue = farm["catalogue"]
+    screened = any(share < 1.0 for share in shares)
+    if screened and all(part["key"] != SCREEN["key"] for part in catalogue["parts"]):
+        catalogue = {**catalogue, "parts": [*catalogue["parts"], SCREEN]}
+    return {**raw, "farm": {**farm, "tunnels": tunnels, "catalogue": catalogue}}
+
+
+def _with_screen(side: Raw) -> Raw:
+    kept = {k: v for k, v in side.items() if k != "screen_flow_share"}
+    share = side.get("screen_flow_share", 1.0)
+    if share < 1.0:
+        kept["screen"] = {"part": SCREEN["key"], "flow_share": share}
+    return kept
+
+
+SCREEN: Raw = {
+    "key": "insect_screen",
+    "group": "Shade and screen",
+    "name": "Insect screen",
+    "counted_in": "m",
+    "holds": 30.48,
+    "sold_as": "roll",
+    "price": "120.00",
+}
+
+STEPS: dict[int, Callable[[Raw], Raw]] = {1: _name_and_fill, 2: _name_screens}
 
 
 def raise_format(raw: Raw, name: str) -> Raw:

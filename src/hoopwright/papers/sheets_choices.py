@@ -8,7 +8,8 @@ from hoopwright.cover.side_film import curtain_films
 from hoopwright.farm.catalogue import Catalogue
 from hoopwright.farm.entered import describe
 from hoopwright.farm.farm import Farm, Tunnel
-from hoopwright.farm.frame import EvenBows, Profile
+from hoopwright.farm.frame import EvenBows
+from hoopwright.farm.profile import Profile
 from hoopwright.farm.side import ROLLING, Panel, Side
 from hoopwright.farm.skin import Covering, End, Layers
 from hoopwright.inflation.hoses import feed_hose, jumper_hose

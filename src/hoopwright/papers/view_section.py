@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from functools import lru_cache
 from itertools import accumulate, pairwise
 
-from hoopwright.farm.frame import Profile
+from hoopwright.farm.profile import Profile
 from hoopwright.farm.side import MOVING
 from hoopwright.papers.scene import (
     Dimension,

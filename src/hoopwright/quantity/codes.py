@@ -16,12 +16,14 @@ from hoopwright.quantity.factors import (
     FAHRENHEIT_K,
     FOOT_LBF_J,
     FOOT_M,
+    GALLON_M3,
     HOUR_S,
     INCH_LBF_NM,
     INCH_M,
     INCH_WATER_PA,
     LBF_FOOT_N_M,
     LBF_N,
+    LITRE_M3,
     MICRON_M,
     MIL_M,
     MILLIMETRE_M,
@@ -93,6 +95,7 @@ CODES: dict[str, Code] = {
         "second moment of area", 1, Shown("in\u2074", INCH_M**4, 4), Shown("cm\u2074", 1e-8, 3)
     ),
     "m3": Code("volume", 1, Shown("ft\u00b3", CUBIC_FOOT_M3, 0), Shown("m\u00b3", 1, 1)),
+    "m3_water": Code("volume", 1, Shown("gal", GALLON_M3, 0), Shown("L", LITRE_M3, 0)),
     "kg": Code("mass", 1, Shown("lb", POUND_KG, 1), Shown("kg", 1, 1)),
     "kg/m": Code(PER_LENGTH, 1, Shown("lb/ft", POUND_FOOT_KG_M, 3), Shown("kg/m", 1, 3)),
     "kg/m2": Code(
@@ -108,7 +111,13 @@ CODES: dict[str, Code] = {
     "J": Code(ENERGY, 1, Shown("ft\u00b7lbf", FOOT_LBF_J, 0), Shown("J", 1, 0)),
     "m/s": Code("speed", 1, Shown("mph", MPH_M_S, 1), Shown("m/s", 1, 1)),
     "m/min": Code("speed", 1 / MINUTE_S, Shown("ft/min", FOOT_M, 1), Shown("m/min", 1, 2)),
-    "m3/s": Code("air flow", 1, Shown("cfm", CFM_M3_S, 0), Shown("m\u00b3/h", 1 / HOUR_S, 0)),
+    "m/s_rain": Code(
+        "speed", 1, Shown("in/h", INCH_M / HOUR_S, 2), Shown("mm/h", MILLIMETRE_M / HOUR_S, 0)
+    ),
+    "m3/s_water": Code(
+        "flow", 1, Shown("gal/min", GALLON_M3 / MINUTE_S, 1), Shown("L/s", LITRE_M3, 2)
+    ),
+    "m3/s": Code("flow", 1, Shown("cfm", CFM_M3_S, 0), Shown("m\u00b3/h", 1 / HOUR_S, 0)),
     "rad": Code(
         "angle", 1, Shown("\u00b0", DEGREE_RAD, 1), Shown("\u00b0", DEGREE_RAD, 1), trimmed=True
     ),

@@ -14,7 +14,7 @@ import math
 from dataclasses import dataclass
 
 from hoopwright.farm import GothicBow, RoundBow, StraightRafters
-from hoopwright.farm.frame import Profile
+from hoopwright.farm.profile import Profile
 from hoopwright.survey.segment import Arc, Segment, Straight
 
 Point = tuple[float, float]
