@@ -65,3 +65,5 @@ def test_limits_name_the_field() -> None:
         Rain(runoff_share=1.2)
     with pytest.raises(ValueError, match="lap_m: the lap of two widths"):
         Shade(part="cloth", cloth_width_m=1.0, lap_m=1.0)
+    with pytest.raises(ValueError, match="lap_m: the lap of two widths"):
+        Screen(part="net", screen_width_m=0.5, lap_m=0.5)

@@ -19,6 +19,7 @@ class Rain(Entered, frozen=True):
         outlet_bore_m: Bore of an outlet, m.
         outlet_head_m: Water standing over an outlet in the heaviest rain, m.
         outlet_reach_m: Longest run of gutter that one outlet drains, m.
+        outlets: Outlets that each gutter has, or None for as many as it takes.
         fall_share: Fall of the gutter to its outlet, as a share of the run.
         tank_m3: Water that the tank holds, m3, or None without a tank.
     """
@@ -29,6 +30,7 @@ class Rain(Entered, frozen=True):
     outlet_bore_m: Annotated[float, measure("bore of an outlet", "m_thin", 0.02, 0.5)] = 0.0762
     outlet_head_m: Annotated[float, measure("water over an outlet", "m_thin", 0.005, 0.3)] = 0.04
     outlet_reach_m: Annotated[float, measure("gutter to one outlet", "m", 1.0, 100.0)] = 12.0
+    outlets: Annotated[int, measure("outlets of each gutter", "count", 1, 100)] | None = None
     fall_share: Annotated[float, measure("fall of the gutter", "share", 0.0, 0.1)] = 0.004
     tank_m3: Annotated[float, measure("tank holds", "m3_water", 0.1, 10000.0)] | None = None
 
@@ -78,6 +80,7 @@ class Screen(Entered, frozen=True):
         flow_share: Share of the air of the bare opening that it lets through; a figure of each
             screen, which its open share alone does not give.
         edge_m: Added at each edge to fix it, m.
+        lap_m: What two widths lap, m.
     """
 
     part: Annotated[str, choice("screen")]
@@ -85,3 +88,10 @@ class Screen(Entered, frozen=True):
     hole_m: Annotated[float, measure("hole of the screen", "m_film", 2e-5, 0.02)] = 0.00034
     flow_share: Annotated[float, measure("air through the screen", "share", 0.01, 1.0)] = 0.5
     edge_m: Annotated[float, measure("screen past each edge", "m", 0.0, 1.0)] = 0.1
+    lap_m: Annotated[float, measure("lap of two screens", "m", 0.0, 1.0)] = 0.05
+
+    def __post_init__(self) -> None:
+        """Refuse widths that lap away."""
+        Entered.__post_init__(self)
+        if self.lap_m >= self.screen_width_m:
+            raise ValueError("lap_m: the lap of two widths must be less than the screen is wide")
