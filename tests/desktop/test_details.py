@@ -20,8 +20,18 @@ from hoopwright.desktop.details_picked import picked_lines
 from hoopwright.desktop.details_tunnel import GROUPS
 from hoopwright.desktop.positions import PositionsField
 from hoopwright.desktop.session import Session
-from hoopwright.farm import EvenBows, Farm, GothicBow, ListedBows, RoundBow, StraightRafters
-from samples import double_tunnel, small_farm, tunnel
+from hoopwright.farm import (
+    EvenBows,
+    Farm,
+    GothicBow,
+    ListedBows,
+    MeasuredBow,
+    RoundBow,
+    StraightRafters,
+    Tunnel,
+)
+from hoopwright.farm.profile import ridge_height
+from samples import double_tunnel, gothic_tunnel, rafter_tunnel, small_farm, tunnel
 
 FOOT_M = 0.3048
 Opened = Callable[..., tuple[Session, Details]]
@@ -103,6 +113,23 @@ def test_another_shape_keeps_span_leg_and_peak(
     assert type(new) is kind
     sizes = (new.span_m, new.leg_height_m, new.peak_height_m)
     assert sizes == (old.span_m, old.leg_height_m, old.peak_height_m)
+
+
+@pytest.mark.parametrize("plain", [tunnel(), gothic_tunnel(), rafter_tunnel()])
+def test_measured_points_are_taken_from_the_bow_and_give_it_back(plain: Tunnel) -> None:
+    shape = Special("shape", 0, "shape")
+    farm = small_farm(plain)
+    before = value_of(shape, farm, plain)
+    farm = with_entered(shape, farm, 0, "measured")
+    assert value_of(shape, farm, farm.tunnels[0]) == "measured"
+    bow = farm.tunnels[0].frame.profile
+    assert isinstance(bow, MeasuredBow)
+    sizes = (plain.frame.profile.span_m, ridge_height(plain.frame.profile))
+    assert (bow.span_m, bow.peak_height_m) == pytest.approx(sizes, abs=1e-9)
+    farm = with_entered(shape, farm, 0, before)
+    again = farm.tunnels[0].frame.profile
+    assert type(again) is type(plain.frame.profile)
+    assert (again.span_m, again.peak_height_m) == pytest.approx(sizes, abs=1e-9)
 
 
 def test_bows_are_listed_one_changed_and_spaced_again(qtbot: QtBot, opened: Opened) -> None:

@@ -14,21 +14,21 @@ from hoopwright.farm import (
     Door,
     EvenBows,
     Farm,
-    GothicBow,
     Heating,
     ListedBows,
-    RoundBow,
     Side,
-    StraightRafters,
     Tunnel,
     bow_positions,
     change,
 )
-from hoopwright.farm.begin import DOOR_M, Shape, profile_of_shape
+from hoopwright.farm.begin import DOOR_M
+from hoopwright.farm.change_shape import SHAPES, with_shape
 from hoopwright.farm.entered import describe
 from hoopwright.farm.side import MOVING
+from hoopwright.survey.bow_curve import bow_curve
 
-SHAPES: dict[type, Shape] = {RoundBow: "round", GothicBow: "gothic", StraightRafters: "rafters"}
+POINTS_OF_SPAN = 8
+"""A bow that becomes a measured one gets points this often, as shares of its span."""
 
 
 def value_of(item: Entry | Special, farm: Farm, tunnel: Tunnel) -> object:
@@ -68,10 +68,10 @@ def with_entered(item: Entry | Special, farm: Farm, index: int, value: object) -
 
 
 def _with_shape(tunnel: Tunnel, _place: int, shape: object) -> Tunnel:
-    old = tunnel.frame.profile
-    assert shape in ("round", "gothic", "rafters")
-    profile = profile_of_shape(shape, old.span_m, old.leg_height_m, old.peak_height_m)
-    return change.with_tunnel_value(tunnel, ("frame", "profile"), profile)
+    profile = tunnel.frame.profile
+    assert shape in ("round", "gothic", "rafters", "measured")
+    outline = bow_curve(profile, 0.0).outline(profile.span_m / POINTS_OF_SPAN)
+    return with_shape(tunnel, shape, outline)
 
 
 def _with_positions(tunnel: Tunnel, _place: int, positions: object) -> Tunnel:

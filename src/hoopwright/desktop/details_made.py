@@ -8,7 +8,7 @@ from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
-from hoopwright.desktop.details_edits import SHAPES, limits_of
+from hoopwright.desktop.details_edits import limits_of
 from hoopwright.desktop.details_items import Entry, Special
 from hoopwright.desktop.details_words import choice_words
 from hoopwright.desktop.field import Field
@@ -23,6 +23,7 @@ from hoopwright.desktop.fields import (
 )
 from hoopwright.desktop.positions import PositionsField
 from hoopwright.farm import Air, Catalogue, Farm, Panel, Side, Tunnel
+from hoopwright.farm.change_shape import SHAPES
 from hoopwright.farm.entered import Entered, describe
 from hoopwright.farm.farm import fits_bar, fits_drive
 
