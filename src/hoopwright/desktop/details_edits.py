@@ -70,6 +70,8 @@ def with_entered(item: Entry | Special, farm: Farm, index: int, value: object) -
 def _with_shape(tunnel: Tunnel, _place: int, shape: object) -> Tunnel:
     profile = tunnel.frame.profile
     assert shape in ("round", "gothic", "rafters", "measured")
+    if shape != "measured":
+        return with_shape(tunnel, shape, ())
     outline = bow_curve(profile, 0.0).outline(profile.span_m / POINTS_OF_SPAN)
     return with_shape(tunnel, shape, outline)
 
