@@ -315,3 +315,17 @@ def test_every_field_has_a_name_for_reading_aloud(qtbot: QtBot) -> None:
         qtbot.addWidget(field)
         assert field.editor.accessibleName() in ("span", "rope", "drive")
     assert isinstance(LengthField("x", "metric").editor, QLineEdit)
+
+
+def test_length_with_a_limit_below_zero_takes_a_minus(
+    qtbot: QtBot, shown: Callable[..., list[object]]
+) -> None:
+    field = LengthField("ground", "imperial", Between(-3.0, 3.0))
+    sent = shown(field)
+    _type(qtbot, field, '-1 5/16"')
+    # 21 sixteenths of an inch below the line.
+    assert sent == [pytest.approx(-21 / 16 * INCH_M)]
+    assert field.line.text() == '-1 5/16"'
+    _type(qtbot, field, "-11'")
+    assert field.line.property("faulty")
+    assert len(sent) == 1

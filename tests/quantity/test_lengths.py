@@ -4,7 +4,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from hoopwright.quantity.lengths import format_length, length_in_metres, read_length
+from hoopwright.quantity.lengths import (
+    format_length,
+    length_in_metres,
+    read_length,
+    read_signed_length,
+)
 from hoopwright.quantity.typed import ReadError
 
 # 1 in = 25.4 mm exactly: NIST Special Publication 811, appendix B (read in a copy).
@@ -332,3 +337,19 @@ def test_thin_things_are_bare_in_their_own_unit(text, bare_unit, metres):
 def test_a_thin_thing_refused_names_its_own_unit():
     with pytest.raises(ReadError, match=r"12\.5 mil"):
         length_in_metres("6 kg", "mil")
+
+
+@pytest.mark.parametrize(
+    ("text", "inches"),
+    [('-1 1/2"', "-1.5"), ("\u22121'2\"", "-14"), ("- 1-2-1/2", "-14.5"), ("1-2", "14")],
+)
+def test_a_height_below_the_line_has_a_minus_before_it(text, inches):
+    found = read_signed_length(text, "imperial")
+    assert found.value_m == pytest.approx(float(Fraction(inches) * INCH_MM / 1000), abs=1e-12)
+    assert found.echo.startswith("-") == (Fraction(inches) < 0)
+
+
+@pytest.mark.parametrize("text", ["--5", "-", "-5 kg"])
+def test_a_minus_alone_makes_no_length(text):
+    with pytest.raises(ReadError):
+        read_signed_length(text, "metric")

@@ -16,6 +16,7 @@ from hoopwright.quantity.units import (
     from_display,
     read_length,
     read_number,
+    read_signed_length,
     show,
     to_display,
     unit_label,
@@ -31,12 +32,12 @@ def write_length(value_m: float, units: Units) -> str:
     """Return a length in the coarsest step of an inch that is exact, else in eighths.
 
     Args:
-        value_m: The length, m.
+        value_m: The length, m; negative below a line.
         units: The system to write it in.
     """
     for step in FINEST_STEPS:
         text = format_length(value_m, units, step=step)
-        if value_m >= 0 and abs(read_length(text, units).value_m - value_m) < EXACT_M:
+        if abs(read_signed_length(text, units).value_m - value_m) < EXACT_M:
             return text
     return format_length(value_m, units)
 
@@ -68,8 +69,10 @@ class LengthField(LineField):
 
     def read(self, text: str) -> Reading:
         """Return the length, m, and how it was read when that is in doubt."""
-        found = read_length(text, self._units)
-        low = format_length(max(0.0, self.between.low), self._units, rounding="up")
+        signed = -math.inf < self.between.low < 0.0
+        found = (read_signed_length if signed else read_length)(text, self._units)
+        least_m = self.between.low if signed else max(0.0, self.between.low)
+        low = format_length(least_m, self._units, rounding="up")
         high = format_length(min(LONGEST_M, self.between.high), self._units, rounding="down")
         _check_limits(found.value_m, self.between, low, high)
         words = QCoreApplication.translate("Field", "Read as {length}")

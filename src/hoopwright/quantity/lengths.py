@@ -113,6 +113,26 @@ def read_length(text: str, units: Units) -> LengthReading:
     return LengthReading(float(metres), _echo(parts, units, metres), doubtful)
 
 
+def read_signed_length(text: str, units: Units) -> LengthReading:
+    """Return a length that may lie below a line: a minus sign before it makes it negative.
+
+    Args:
+        text: What was typed.
+        units: The system of the field.
+
+    Raises:
+        ReadError: What stands after the sign is no length, or can be read in two ways.
+
+    Source:
+        Common practice, no published source.
+    """
+    plain = _one_dash(text)
+    if not plain.startswith("-"):
+        return read_length(text, units)
+    found = read_length(plain.removeprefix("-"), units)
+    return LengthReading(-found.value_m, f"-{found.echo}", found.doubtful)
+
+
 def length_in_metres(text: str, bare_unit: str) -> float:
     """Return a typed length, m, where a number without a unit is in the given unit.
 

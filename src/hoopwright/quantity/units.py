@@ -52,7 +52,13 @@ from hoopwright.quantity.factors import (
     YEAR_S,
     Units,
 )
-from hoopwright.quantity.lengths import LengthReading, format_length, length_in_metres, read_length
+from hoopwright.quantity.lengths import (
+    LengthReading,
+    format_length,
+    length_in_metres,
+    read_length,
+    read_signed_length,
+)
 from hoopwright.quantity.tokens import SI_OF, Token, find_token
 from hoopwright.quantity.typed import OVER, ReadError, plain_text, read_mixed
 
@@ -91,6 +97,7 @@ __all__ = [
     "from_display",
     "read_length",
     "read_number",
+    "read_signed_length",
     "show",
     "to_display",
     "unit_label",
