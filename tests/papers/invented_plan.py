@@ -446,6 +446,7 @@ def _survey(tunnel: Tunnel) -> Survey:
         bows_m=bows,
         bay_count=21,
         length_m=25.6032,
+        span_m=7.3152,
         width_m=7.3635,
         height_m=3.624,
         girth_m=11.5,

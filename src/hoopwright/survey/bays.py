@@ -25,6 +25,7 @@ def survey_frame(frame: Frame) -> Survey:
         bows_m=bows_m,
         bay_count=len(bows_m) - 1,
         length_m=length_m,
+        span_m=frame.profile.span_m,
         width_m=curve.width_m,
         height_m=curve.height_m,
         girth_m=curve.length_m,
@@ -99,6 +100,7 @@ def _over_workings(
     hip_spots = _pair("hip along the bow", hip_at_m)
     base_spots = _pair("baseboard along the bow", base_at_m)
     return (
+        Working("span_m", "From foot to foot at the ground, as entered.", sizes[:1], ENTERED),
         Working("width_m", "Widest place over the outside of the bow tube.", sizes, OUTSIDE),
         Working("height_m", "Top of the bow tube at the ridge.", sizes, OUTSIDE),
         Working(

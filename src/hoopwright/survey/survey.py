@@ -15,6 +15,7 @@ class Survey(Explained):
         bows_m: Bow positions from the front, m.
         bay_count: Number of bays, one less than bows.
         length_m: First to last bow, m.
+        span_m: Foot to foot at the ground, tube centre to tube centre, m.
         width_m: Greatest outside width, m.
         height_m: Outside height at the ridge, m.
         girth_m: Over the outside from ground to ground, m.
@@ -33,6 +34,7 @@ class Survey(Explained):
     bows_m: tuple[float, ...]
     bay_count: int
     length_m: float
+    span_m: float
     width_m: float
     height_m: float
     girth_m: float
