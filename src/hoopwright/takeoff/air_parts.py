@@ -4,11 +4,14 @@ The rates of tape are common practice without a published source.
 """
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from hoopwright.farm import Hose
+from hoopwright.farm.condition import Where
 from hoopwright.inflation import feed_hose, jumper_hose
 from hoopwright.quantity.working import ENTERED, Phrase, Term, phrase
-from hoopwright.takeoff.need import Need
+from hoopwright.takeoff.need import Need, Place
+from hoopwright.takeoff.places import SIDES
 from hoopwright.takeoff.site import Site, need
 
 HOSE = "jumper_hose"
@@ -39,7 +42,12 @@ def count_air(site: Site) -> Iterator[Need]:
     for jumper in site.inflation.jumpers:
         number = int(jumper.mark.rpartition("/")[2]) + 1
         where = phrase("{name} at {at}", name=f"jumper {number}", at=(jumper.at_m, "m"))
-        yield from _count_hose(site, hose, air.jumper_hose_m, where, jumper.mark, FLANGES_AT_JUMPER)
+        part: Where = "everywhere" if jumper.side is None else SIDES[jumper.side]
+        place = Place(part, jumper.at_m, jumper.at_m)
+        for one in _count_hose(
+            site, hose, air.jumper_hose_m, where, jumper.mark, FLANGES_AT_JUMPER
+        ):
+            yield replace(one, place=place)
 
 
 def count_tapes(site: Site) -> Iterator[Need]:

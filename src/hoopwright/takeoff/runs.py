@@ -15,7 +15,8 @@ from dataclasses import dataclass
 from hoopwright.cover.cover import CurtainSpan, FixedSpan
 from hoopwright.farm.side import Side
 from hoopwright.quantity.working import DERIVED, Phrase, Term, phrase
-from hoopwright.takeoff.need import Need
+from hoopwright.takeoff.need import Need, Place
+from hoopwright.takeoff.places import SIDES
 from hoopwright.takeoff.site import TOUCH_M, Site, count_spaced, need
 
 
@@ -31,6 +32,7 @@ class Run:
         rule: How its length was got, in words.
         inputs: What the length adds up from.
         part: Catalogue key of what is bought by the metre.
+        place: Where it sits along the tunnel, when the mark does not tell it.
     """
 
     length_m: float
@@ -40,6 +42,7 @@ class Run:
     rule: str
     inputs: tuple[Term, ...]
     part: str = "channel"
+    place: Place | None = None
 
 
 def count_channel(site: Site) -> Iterator[Need]:
@@ -55,7 +58,14 @@ def count_channel(site: Site) -> Iterator[Need]:
             spacing_m = site.spacing_m(screw)
             length = Term("run", run.length_m, "m")
             yield need(
-                run.part, run.length_m, run.where, run.mark, run.rule, *run.inputs, source=DERIVED
+                run.part,
+                run.length_m,
+                run.where,
+                run.mark,
+                run.rule,
+                *run.inputs,
+                source=DERIVED,
+                place=run.place,
             )
             if run.part == "channel":
                 yield need(
@@ -65,6 +75,7 @@ def count_channel(site: Site) -> Iterator[Need]:
                     run.mark,
                     "One run of wire in each run of channel; it holds all layers there",
                     length,
+                    place=run.place,
                 )
             yield need(
                 screw,
@@ -74,6 +85,7 @@ def count_channel(site: Site) -> Iterator[Need]:
                 "Length of the run divided by the spacing, rounded up, and one more for the end",
                 length,
                 Term("spacing", spacing_m, "m"),
+                place=run.place,
             )
 
 
@@ -95,8 +107,7 @@ def count_boards(site: Site) -> Iterator[Need]:
                 site.survey.length_m,
                 where,
                 mark,
-                "The whole length of the tunnel, counted as new; boards that stay are taken off by "
-                "hand",
+                "The whole length of the tunnel",
                 Term("tunnel length", site.survey.length_m, "m"),
                 source=DERIVED,
             )
@@ -228,7 +239,7 @@ def _uprights(site: Site, span: FixedSpan, where: Phrase) -> Iterator[Run]:
     if not spots:
         return
     side_m = site.survey.side_m[span.side]
-    for _ in spots:
+    for at_m in spots:
         yield Run(
             side_m,
             "metal",
@@ -237,6 +248,7 @@ def _uprights(site: Site, span: FixedSpan, where: Phrase) -> Iterator[Run]:
             "Along the bow from hip board to baseboard; with one sheet the end bow's run goes down "
             "here",
             (Term("hip board to baseboard along the bow", side_m, "m"),),
+            place=Place(SIDES[span.side], at_m, at_m),
         )
 
 
@@ -270,6 +282,7 @@ def _seam_runs(site: Site) -> Iterator[Run]:
             "roof",
             "Over the bow from hip to hip; one run holds both roof sheets",
             (Term("roof from hip to hip", site.survey.roof_girth_m, "m"),),
+            place=Place("roof", at_m, at_m),
         )
 
 

@@ -19,7 +19,7 @@ from hoopwright.farm.skin import End, Skin
 from hoopwright.inflation.inflation import Inflation
 from hoopwright.quantity.working import PRACTICE, Phrase, Term, Working
 from hoopwright.survey.survey import Survey
-from hoopwright.takeoff.need import Need
+from hoopwright.takeoff.need import Need, Place
 
 SPACING_M = 0.6
 TOUCH_M = 1e-6
@@ -104,6 +104,7 @@ def need(
     rule: str,
     *inputs: Term,
     source: str = PRACTICE,
+    place: Place | None = None,
 ) -> Need:
     """Return a need at one mark with its working.
 
@@ -115,6 +116,7 @@ def need(
         rule: The rule in words.
         inputs: What went in.
         source: Where the rule comes from.
+        place: Where it sits along the tunnel, when the mark does not tell it.
     """
     return Need(
         part=part,
@@ -122,6 +124,7 @@ def need(
         where=where,
         marks=(mark,),
         working=Working("quantity", rule, inputs, source),
+        place=place,
     )
 
 

@@ -1,0 +1,239 @@
+"""What of the old parts stays, and what of each need is bought new.
+
+A line of the condition speaks of one family of parts, of one part of the tunnel and of a stretch
+from bow to bow. Of a run between two bows the share of its length counts; what sits at one bow
+belongs to every stretch that has that bow. Where lines overlap the later one holds, and where no
+line speaks all is bought new.
+
+Pieces are bought whole. Where a line covers part of a run, the pieces beside it are rounded up run
+by run, as nobody knows which of them stand there. The share to replace of what is repaired is
+rounded up over all runs together: a quarter of four cranks is one crank. Sticks of a roll bar and
+a guide pipe are never shared between curtains, so they are whole as well.
+"""
+
+import math
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, field, replace
+from itertools import pairwise
+
+from hoopwright.cover.cover import Cover
+from hoopwright.farm.catalogue import Catalogue, Part
+from hoopwright.farm.condition import FILM, PartState
+from hoopwright.farm.drive import GearedCrank
+from hoopwright.quantity.working import ENTERED, PRACTICE, Term, Working
+from hoopwright.survey.survey import Survey
+from hoopwright.takeoff.need import Need, Place
+from hoopwright.takeoff.places import Stretch, place_of, stretches_by_mark
+from hoopwright.takeoff.site import parts_by_key
+
+EXACT = 1e-9
+SOURCE = f"{ENTERED}; whole pieces: {PRACTICE}"
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """What one line says of a stretch.
+
+    Attributes:
+        number: Number of the line as entered, from 1.
+        line: The line.
+        share: Share of the stretch for which it holds.
+    """
+
+    number: int
+    line: PartState
+    share: float
+
+    @property
+    def lost(self) -> float:
+        """Share of the stretch that is bought new by this line."""
+        return self.share * lost_share(self.line)
+
+
+def lost_share(line: PartState) -> float:
+    """Return the share that is bought new of what a line speaks of.
+
+    Source:
+        The user's entry.
+    """
+    if line.state == "keep":
+        return 0.0
+    return line.replace_share if line.state == "repair" else 1.0
+
+
+def what_is_said(
+    place: Place, lines: Sequence[tuple[int, PartState]], bows_m: Sequence[float]
+) -> tuple[Said, ...]:
+    """Return which line holds for which share of a place, in the order of the lines.
+
+    Args:
+        place: Part of the tunnel and stretch along it.
+        lines: Lines of one family with their numbers, in the order as entered.
+        bows_m: Where the bows stand, m.
+    """
+    about = [
+        (number, line, reach(line, bows_m))
+        for number, line in lines
+        if line.where in ("everywhere", place.part)
+    ]
+    if not about:
+        return ()
+    length_m = place.to_m - place.from_m
+    if length_m <= 0:
+        for number, line, (low_m, high_m) in reversed(about):
+            if low_m <= place.from_m <= high_m:
+                return (Said(number, line, 1.0),)
+        return ()
+    held_m: dict[int, float] = {}
+    for low_m, high_m in _between(place, (r for *_, r in about)):
+        middle_m = (low_m + high_m) / 2
+        holds = [number for number, _, (a, b) in about if a <= middle_m <= b]
+        if holds:
+            held_m[holds[-1]] = held_m.get(holds[-1], 0.0) + high_m - low_m
+    return tuple(
+        Said(number, line, held_m[number] / length_m)
+        for number, line, _ in about
+        if number in held_m
+    )
+
+
+def reach(line: PartState, bows_m: Sequence[float]) -> Stretch:
+    """Return the stretch that a line speaks of; without a bow it runs on past the end bow."""
+    low_m = -math.inf if line.from_bow is None else bows_m[line.from_bow - 1]
+    high_m = math.inf if line.to_bow is None else bows_m[line.to_bow - 1]
+    return low_m, high_m
+
+
+def numbered(condition: Iterable[PartState], family: str) -> tuple[tuple[int, PartState], ...]:
+    """Return the lines about one family with their numbers, from 1, in the order as entered."""
+    return tuple((n, line) for n, line in enumerate(condition, 1) if line.family == family)
+
+
+def keep_parts(
+    needs: tuple[Need, ...],
+    condition: tuple[PartState, ...],
+    survey: Survey,
+    cover: Cover,
+    catalogue: Catalogue,
+) -> tuple[Need, ...]:
+    """Return the needs, each with what stays of it.
+
+    Args:
+        needs: What each place needs, as counted.
+        condition: What was found, line by line.
+        survey: The frame as built.
+        cover: The skin as laid, for where curtains and fixed film are.
+        catalogue: What can be bought. Of a part it lacks nothing stays, as it has no family.
+
+    Returns:
+        The same needs in the same order; one of which nothing stays is left as it was.
+
+    Source:
+        Shares by length along the tunnel: derived here. Whole pieces, never too few: common
+        practice, no published source.
+    """
+    if all(line.family == FILM for line in condition):
+        return needs
+    site = _Found(
+        survey,
+        stretches_by_mark(cover),
+        parts_by_key(catalogue),
+        _lone_parts(catalogue),
+        {line.family: numbered(condition, line.family) for line in condition},
+    )
+    return tuple(site.keep(need) for need in needs)
+
+
+@dataclass(slots=True)
+class _Found:
+    """What was found of the parts of one tunnel, while its needs are walked through.
+
+    Attributes:
+        survey: The frame as built.
+        stretches: Stretch of each mark.
+        parts: Parts by key.
+        lone: Keys of parts that no two curtains share a stick of.
+        families: Lines by family.
+        repaired: Pieces of each part that repairs took so far, not rounded.
+    """
+
+    survey: Survey
+    stretches: dict[str, Stretch]
+    parts: dict[str, Part]
+    lone: frozenset[str]
+    families: dict[str, tuple[tuple[int, PartState], ...]]
+    repaired: dict[tuple[str, float], float] = field(default_factory=dict)
+
+    def keep(self, need: Need) -> Need:
+        """Return a need with what stays of it."""
+        part = self.parts.get(need.part)
+        lines = () if part is None else self.families.get(part.group, ())
+        if part is None or not lines:
+            return need
+        place = place_of(need, self.survey, self.stretches)
+        said = what_is_said(place, lines, self.survey.bows_m)
+        step = self._step(part, need.quantity)
+        bought = self._bought(need, said, step)
+        kept = need.quantity - bought
+        if kept <= EXACT:
+            return need
+        repaired = any(s.line.state == "repair" for s in said)
+        return replace(
+            need,
+            kept=need.quantity if bought <= EXACT else kept,
+            state="repair" if repaired else "keep",
+            kept_working=_working(part, need.quantity, said, step),
+        )
+
+    def _step(self, part: Part, quantity: float) -> float:
+        """Return what is bought in one piece, in the part's unit; 0 for a run that is spliced."""
+        if part.counted_in == "count":
+            return 1.0
+        if part.key not in self.lone:
+            return 0.0
+        sticks = quantity / part.holds
+        return part.holds if abs(sticks - round(sticks)) < EXACT else quantity
+
+    def _bought(self, need: Need, said: tuple[Said, ...], step: float) -> float:
+        """Return what is bought of a need: what no line keeps, and its share of the repairs."""
+        repairs = sum(s.lost for s in said if s.line.state == "repair")
+        gone = 1.0 - sum(s.share for s in said if s.line.state != "replace")
+        if step <= 0:
+            return min(need.quantity, need.quantity * max(0.0, gone + repairs))
+        pieces = need.quantity / step
+        whole = _up(pieces * max(0.0, gone))
+        before = self.repaired.get((need.part, step), 0.0)
+        after = before + pieces * repairs
+        self.repaired[need.part, step] = after
+        return min(need.quantity, step * (whole + _up(after) - _up(before)))
+
+
+def _between(place: Place, reaches: Iterable[Stretch]) -> Iterator[Stretch]:
+    """Yield the stretches into which the ends of all lines cut a place."""
+    cuts = {place.from_m, place.to_m}
+    cuts |= {x for reached in reaches for x in reached if place.from_m < x < place.to_m}
+    spots = sorted(cuts)
+    return pairwise(spots)
+
+
+def _up(pieces: float) -> int:
+    return math.ceil(pieces - EXACT)
+
+
+def _lone_parts(catalogue: Catalogue) -> frozenset[str]:
+    """Return the parts whose sticks are cut for one curtain: roll bars and guide pipes."""
+    guides = (d.guide_part for d in catalogue.drives if isinstance(d, GearedCrank))
+    return frozenset((*(bar.part for bar in catalogue.bars), *guides))
+
+
+def _working(part: Part, quantity: float, said: tuple[Said, ...], step: float) -> Working:
+    rule = "Share of its length that a line of the condition keeps; the later line holds"
+    if step > 0:
+        rule += "; what is bought is whole, rounded up, repairs over all places together"
+    terms = [Term("needed", quantity, "m" if part.counted_in == "m" else "count")]
+    for one in said:
+        terms.append(Term(f"line {one.number}, {one.line.state}", one.share, "share"))
+        if one.line.state == "repair":
+            name = f"line {one.number}, share to replace"
+            terms.append(Term(name, one.line.replace_share, "share"))
+    return Working("kept", rule, tuple(terms), SOURCE)
