@@ -4,8 +4,8 @@ import pytest
 
 from hoopwright.farm import Catalogue, Part
 from hoopwright.order import Order, place_order
+from hoopwright.order.amounts import whole_packs
 from hoopwright.order.order import Line
-from hoopwright.order.packs import whole_packs
 from hoopwright.quantity.working import Working, phrase, words
 from hoopwright.takeoff import Need
 from order.rolls_checked import film_of, sheet

@@ -8,8 +8,8 @@ from hypothesis import strategies as st
 
 from hoopwright.cover.cover import Piece
 from hoopwright.farm import Film
+from hoopwright.order.amounts import whole_packs
 from hoopwright.order.cut_plan import cut_sheets
-from hoopwright.order.packs import whole_packs
 from hoopwright.quantity.money import tax_on
 from order.rolls_checked import faults, film_of, sheet
 

@@ -32,6 +32,7 @@ class Cost(Explained):
         film_waste: Price of the bought film that is in no sheet.
         bench_labour: Wages for the sealing bench, not part of what is to pay.
         per_floor_m2: What is to pay for one square metre of floor.
+        saved: What the kept parts and sheets would cost new, not part of what is to pay.
     """
 
     groups: tuple[GroupCost, ...]
@@ -42,3 +43,4 @@ class Cost(Explained):
     film_waste: Decimal
     bench_labour: Decimal
     per_floor_m2: Decimal
+    saved: Decimal = Decimal("0.00")

@@ -63,6 +63,7 @@ def price_order(
         film_waste=film_waste(order),
         bench_labour=bench_labour,
         per_floor_m2=per_floor_m2,
+        saved=order.saved,
         workings=LaterWorkings(
             lambda: (
                 *_pay_workings(order, money, freight, taxed, tax),
@@ -150,5 +151,10 @@ def _beside_workings(
             "per_floor_m2",
             "What is to pay divided by the floor, in square metres",
             (Term("to pay", to_pay, "money"), Term("floor", floor_area_m2, "m2")),
+        ),
+        Working(
+            "saved",
+            "What the kept parts and sheets would cost new, before tax; not part of what is to pay",
+            (Term("lines that stay", len(order.reused), "count"),),
         ),
     )

@@ -1,4 +1,4 @@
-"""What an order is made of: lines to buy, rolls and the cuts from them.
+"""What an order is made of: lines to buy, what stays, rolls and the cuts from them.
 
 The stage function is `place_order` in `packs`; `cut_plan` lays the sheets on rolls.
 """
@@ -6,6 +6,7 @@ The stage function is `place_order` in `packs`; `cut_plan` lays the sheets on ro
 from dataclasses import dataclass
 from decimal import Decimal
 
+from hoopwright.farm.condition import State
 from hoopwright.quantity.working import Explained, Phrase
 
 
@@ -109,6 +110,7 @@ class Line(Explained):
         marks: Places on the canvas.
         counted_in: "m" or "count".
         needed: Metres or pieces that the tunnels take.
+        kept: What of it stays on the tunnels and is not bought, in the same unit.
         spares: Spares on top, in the same unit.
         holds: What one pack holds, in the same unit.
         sold_as: What one pack is called.
@@ -126,6 +128,7 @@ class Line(Explained):
     marks: tuple[str, ...]
     counted_in: str
     needed: float
+    kept: float = 0.0
     spares: float
     holds: float
     sold_as: str
@@ -137,11 +140,41 @@ class Line(Explained):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class ReuseLine(Explained):
+    """What stays of one part, or one sheet that stays.
+
+    Attributes:
+        key: Catalogue key of the part; of a sheet `film/<key>`.
+        group: Heading.
+        name: Generic name.
+        where: Where it stays.
+        marks: Places on the canvas.
+        counted_in: "m" or "count".
+        needed: Metres or pieces that the tunnels take.
+        kept: What of it stays, in the same unit.
+        state: Keep as it is, or repair.
+        saved: What it would cost new.
+    """
+
+    key: str
+    group: str
+    name: str
+    where: tuple[Phrase, ...]
+    marks: tuple[str, ...]
+    counted_in: str
+    needed: float
+    kept: float
+    state: State
+    saved: Decimal
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Order(Explained):
-    """Everything to buy.
+    """Everything to buy, and what is not bought because it stays.
 
     Attributes:
         lines: Lines, film first, in the order of the catalogue's groups.
+        reused: What stays, sheets first, then parts in the order of the catalogue's groups.
         rolls: Rolls to open.
         near_misses: Sheets just over a narrower stock width.
         unplaced: Sheets that no stock holds.
@@ -149,10 +182,12 @@ class Order(Explained):
         film_used_m2: Area of the sheets cut from them, m2.
         waste_share: Share of the bought film that is in no sheet.
         goods: Sum of the line totals.
+        saved: Sum of what the kept parts and sheets would cost new.
         missing: Keys of parts that are needed and that the catalogue lacks.
     """
 
     lines: tuple[Line, ...]
+    reused: tuple[ReuseLine, ...] = ()
     rolls: tuple[Roll, ...]
     near_misses: tuple[NearMiss, ...]
     unplaced: tuple[Unplaced, ...]
@@ -160,4 +195,5 @@ class Order(Explained):
     film_used_m2: float
     waste_share: float
     goods: Decimal
+    saved: Decimal = Decimal("0.00")
     missing: tuple[str, ...]

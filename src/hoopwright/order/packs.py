@@ -5,26 +5,27 @@ are divided by the stick. Roll bars come in whole sticks already.
 """
 
 from collections.abc import Iterable
-from decimal import ROUND_CEILING, Decimal
+from decimal import Decimal
 
 from hoopwright.cover.cover import Piece
 from hoopwright.farm.catalogue import Catalogue, Film, FilmRoll, Part
+from hoopwright.farm.condition import FILM
+from hoopwright.order.amounts import packs_for
 from hoopwright.order.cut_plan import cut_sheets, price_source
 from hoopwright.order.order import Line, Order, Roll
+from hoopwright.order.reuse import KeptByTunnel, in_tunnel, reused_parts, reused_sheets
 from hoopwright.quantity.money import line_total
 from hoopwright.quantity.working import (
     DERIVED,
+    ENTERED,
     PRACTICE,
     LaterWorkings,
-    Phrase,
     Term,
     Working,
     phrase,
 )
 from hoopwright.takeoff.need import Need
 
-NANO = Decimal("1e-9")
-FILM_GROUP = "Film"
 LISTED = "the catalogue's entry"
 
 NeedsByTunnel = tuple[tuple[str, tuple[Need, ...]], ...]
@@ -32,14 +33,18 @@ PiecesByTunnel = tuple[tuple[str, tuple[Piece, ...]], ...]
 
 
 def place_order(
-    needs_by_tunnel: NeedsByTunnel, pieces_by_tunnel: PiecesByTunnel, catalogue: Catalogue
+    needs_by_tunnel: NeedsByTunnel,
+    pieces_by_tunnel: PiecesByTunnel,
+    catalogue: Catalogue,
+    kept_by_tunnel: KeptByTunnel = (),
 ) -> Order:
-    """Return everything to buy for the tunnels together.
+    """Return everything to buy for the tunnels together, and what stays.
 
     Args:
-        needs_by_tunnel: Name of each tunnel and its needs.
-        pieces_by_tunnel: Name of each tunnel and its sheets.
+        needs_by_tunnel: Name of each tunnel and its needs, each with what stays of it.
+        pieces_by_tunnel: Name of each tunnel and the sheets to cut.
         catalogue: What can be bought.
+        kept_by_tunnel: Name of each tunnel and the sheets that stay.
 
     Returns:
         The order; needs of parts that the catalogue lacks are named in `missing`.
@@ -51,9 +56,12 @@ def place_order(
     sheets = ((name, piece) for name, pieces in pieces_by_tunnel for piece in pieces)
     rolls, near_misses, unplaced = cut_sheets(sheets, catalogue.films)
     wanted = _needs_by_part(needs_by_tunnel)
-    lines = (
-        *_film_lines(rolls, catalogue.films),
-        *(_part_line(part, wanted[part.key]) for part in _in_groups(catalogue, wanted)),
+    parts = tuple(_in_groups(catalogue, wanted))
+    bought = (_part_line(part, wanted[part.key]) for part in parts)
+    lines = (*_film_lines(rolls, catalogue.films), *(line for line in bought if line is not None))
+    reused = (
+        *reused_sheets(kept_by_tunnel, catalogue.films),
+        *reused_parts((part, wanted[part.key]) for part in parts),
     )
     known = {part.key for part in catalogue.parts}
     bought_m2 = sum((roll.width_m * roll.length_m for roll in rolls), 0.0)
@@ -62,6 +70,7 @@ def place_order(
     goods = sum((line.total for line in lines), Decimal("0.00"))
     return Order(
         lines=lines,
+        reused=reused,
         rolls=rolls,
         near_misses=near_misses,
         unplaced=unplaced,
@@ -69,31 +78,15 @@ def place_order(
         film_used_m2=used_m2,
         waste_share=max(0.0, waste_share),
         goods=goods,
+        saved=sum((line.saved for line in reused), Decimal("0.00")),
         missing=tuple(key for key in wanted if key not in known),
-        workings=LaterWorkings(lambda: _order_workings(len(rolls), len(lines), bought_m2, used_m2)),
+        workings=LaterWorkings(
+            lambda: (
+                *_order_workings(len(rolls), len(lines), bought_m2, used_m2),
+                Working("saved", "Sum of what stays", (Term("lines", len(reused), "count"),)),
+            )
+        ),
     )
-
-
-def whole_packs(amount: float, holds: float) -> int:
-    """Return the packs that hold an amount.
-
-    The quotient is rounded to the ninth decimal before it is rounded up, so that the last digits
-    of a float never buy a pack.
-
-    Args:
-        amount: Metres or pieces, zero or more.
-        holds: Metres or pieces in a pack, above zero.
-
-    Raises:
-        ValueError: The amount is negative or a pack holds nothing.
-
-    Source:
-        Whole packs are sold, rounded up: common practice, no published source.
-    """
-    if amount < 0 or holds <= 0:
-        raise ValueError(f"amount must be zero or more and holds above zero: {amount}, {holds}")
-    quotient = Decimal(repr(amount)) / Decimal(repr(holds))
-    return int(quotient.quantize(NANO).to_integral_value(ROUND_CEILING))
 
 
 def _needs_by_part(needs_by_tunnel: NeedsByTunnel) -> dict[str, list[tuple[str, Need]]]:
@@ -117,54 +110,66 @@ def _in_groups(catalogue: Catalogue, wanted: Iterable[str]) -> Iterable[Part]:
     return (part for parts in groups.values() for part in parts)
 
 
-def _part_line(part: Part, needs: list[tuple[str, Need]]) -> Line:
+def _part_line(part: Part, needs: list[tuple[str, Need]]) -> Line | None:
+    """Return what is bought of a part, or None where all of it stays."""
+    taken = [(tunnel, need) for tunnel, need in needs if need.bought > 0]
+    if not taken:
+        return None
     needed = sum(need.quantity for _, need in needs)
-    spares = needed * part.spare_share
-    if part.counted_in == "count":
-        spares = float(whole_packs(spares, 1.0))
-    packs = whole_packs(needed + spares, part.holds)
-    where = dict.fromkeys(_in_tunnel(tunnel, need.where) for tunnel, need in needs)
+    kept = sum(need.kept for _, need in needs)
+    spares, packs = packs_for(part, needed - kept)
+    where = dict.fromkeys(in_tunnel(tunnel, need.where) for tunnel, need in taken)
     return Line(
         key=part.key,
         group=part.group,
         name=part.name,
         where=tuple(where),
-        marks=tuple(dict.fromkeys(mark for _, need in needs for mark in need.marks)),
+        marks=tuple(dict.fromkeys(mark for _, need in taken for mark in need.marks)),
         counted_in=part.counted_in,
         needed=needed,
+        kept=kept,
         spares=spares,
         holds=part.holds,
         sold_as=part.sold_as,
         packs=packs,
-        left_over=max(0.0, packs * part.holds - needed - spares),
+        left_over=max(0.0, packs * part.holds - (needed - kept) - spares),
         price=part.price,
         total=line_total(packs, part.price),
         invented=part.origin == "invented",
-        workings=LaterWorkings(lambda: _part_workings(part, len(needs), needed, spares, packs)),
+        workings=LaterWorkings(
+            lambda: _part_workings(part, len(needs), (needed, kept), spares, packs)
+        ),
     )
 
 
 def _part_workings(
-    part: Part, places: int, needed: float, spares: float, packs: int
+    part: Part, places: int, quantities: tuple[float, float], spares: float, packs: int
 ) -> tuple[Working, ...]:
+    needed, kept = quantities
     unit = "m" if part.counted_in == "m" else "count"
     holds = Term("one pack holds", part.holds, unit)
-    to_buy = Term("needed with spares", needed + spares, unit)
+    to_buy = Term("to buy with spares", needed - kept + spares, unit)
     bought = Term("packs", packs, "count")
     gather = "All places added up" + (
         "; runs may be spliced, roll bars are whole sticks" if part.counted_in == "m" else ""
     )
     return (
         Working("needed", gather, (Term("places", places, "count"),)),
+        Working("kept", "What the condition keeps of it, all places added up", (), ENTERED),
         Working(
             "spares",
-            "Share of the need" + (", rounded up to whole pieces" if unit == "count" else ""),
-            (Term("needed", needed, unit), Term("share", part.spare_share, "share")),
+            "Share of what is bought" + (", rounded up to whole pieces" if unit == "count" else ""),
+            (
+                Term("needed less kept", needed - kept, unit),
+                Term("share", part.spare_share, "share"),
+            ),
             PRACTICE,
         ),
         Working("holds", "As sold", (), LISTED),
-        Working("packs", "Needed with spares divided by a pack, rounded up", (to_buy, holds)),
-        Working("left_over", "Packs less needed with spares", (bought, holds, to_buy)),
+        Working(
+            "packs", "What is bought with spares divided by a pack, rounded up", (to_buy, holds)
+        ),
+        Working("left_over", "Packs less what is bought with spares", (bought, holds, to_buy)),
         Working("price", f"Price of one {part.sold_as}", (), price_source(part.origin)),
         _total_working(packs, part.price),
     )
@@ -177,13 +182,6 @@ def _total_working(packs: int, price: Decimal) -> Working:
         (Term("packs", packs, "count"), Term("price", price, "money")),
         PRACTICE,
     )
-
-
-def _in_tunnel(tunnel: str, where: Phrase) -> Phrase:
-    """Return a place with its tunnel named before it."""
-    if not tunnel:
-        return where
-    return Phrase("{tunnel}: " + where.template, (Term("tunnel", tunnel, "text"), *where.terms))
 
 
 def _film_lines(rolls: tuple[Roll, ...], films: tuple[Film, ...]) -> Iterable[Line]:
@@ -202,13 +200,13 @@ def _film_line(film: Film, width_m: float, length_m: float, alike: list[Roll]) -
     size = phrase("roll {width} wide, {length} long", width=(width_m, "m"), length=(length_m, "m"))
     several = len({cut.tunnel for roll in alike for cut in roll.cuts}) > 1
     names = dict.fromkeys(
-        _in_tunnel(cut.tunnel if several else "", phrase("{sheet}", sheet=cut.name))
+        in_tunnel(cut.tunnel if several else "", phrase("{sheet}", sheet=cut.name))
         for roll in alike
         for cut in roll.cuts
     )
     return Line(
         key=f"film/{film.key}/{width_m!r}/{length_m!r}",
-        group=FILM_GROUP,
+        group=FILM,
         name=film.name,
         where=(size, *names),
         marks=tuple(dict.fromkeys(cut.piece for roll in alike for cut in roll.cuts)),
@@ -241,6 +239,7 @@ def _film_workings(stock: FilmRoll, packs: int) -> tuple[Working, ...]:
     size = (Term("width", stock.width_m, "m"), Term("length", stock.length_m, "m"))
     return (
         Working("needed", "Rolls of this size that the sheets are cut from", size),
+        Working("kept", "Sheets that stay are on no roll", (), ENTERED),
         Working("spares", "No spare rolls are counted", (), PRACTICE),
         Working("holds", "Film is sold by the roll", (), LISTED),
         Working("packs", "Rolls needed", (Term("rolls", packs, "count"),)),
