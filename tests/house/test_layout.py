@@ -32,10 +32,12 @@ LONG: dict[str, str] = {}
 STAGES = (
     "survey",
     "cover",
+    "fit",
     "curtain",
     "inflation",
     "pressure",
     "airing",
+    "outfit",
     "heat",
     "takeoff",
     "order",
