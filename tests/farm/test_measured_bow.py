@@ -53,3 +53,23 @@ def test_a_point_below_the_one_before_it_is_refused_by_its_number() -> None:
 
 def test_the_peak_is_the_highest_point() -> None:
     assert bow(*ARCH).peak_height_m == 3.0
+
+
+def test_straight_joins_run_from_point_to_point() -> None:
+    plain = bow(*ARCH).but(join="corners")
+    assert plain.line == plain.spots
+
+
+def test_smooth_curve_passes_through_every_point() -> None:
+    curved = bow(*ARCH)
+    assert len(curved.line) > 100
+    for x_m, y_m in curved.spots:
+        assert any((x, y) == pytest.approx((x_m, y_m)) for x, y in curved.line)
+
+
+def test_points_that_make_a_smooth_curve_swing_are_refused_beside_the_swing() -> None:
+    # A long level stretch after a steep rise: the curve would dip under it.
+    steep = (at(0.05, 2.5), at(0.4, 2.55), at(4, 2.6), at(7.6, 2.55), at(7.95, 2.5))
+    with pytest.raises(ValueError, match=r"points\[\d\]: the smooth curve swings up and down"):
+        bow(*steep)
+    assert MeasuredBow(span_m=8.0, points=steep, join="corners").peak_height_m == 2.6

@@ -7,7 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon, box
 
-from hoopwright.farm import GothicBow, RoundBow, StraightRafters
+from hoopwright.farm import AcrossUp, GothicBow, MeasuredBow, RoundBow, StraightRafters
+from hoopwright.farm.measured_bow import BowJoin
 from hoopwright.farm.profile import Profile
 from hoopwright.survey.bow_curve import BowCurve, bow_curve
 from profiles import profiles, scaled
@@ -108,6 +109,111 @@ def test_length_between_heights_agrees_with_a_cut_polygon(profile: Profile) -> N
     band = _line(curve).intersection(box(-100, low_m, 0, high_m))
     along_m = curve.position_at_height(high_m, 0) - curve.position_at_height(low_m, 0)
     assert along_m == pytest.approx(band.length, abs=1e-5)
+
+
+def _measured(join: BowJoin, *points: tuple[float, float], span_m: float = 8.0) -> MeasuredBow:
+    taken = tuple(AcrossUp(across_m=x, up_m=y) for x, y in points)
+    return MeasuredBow(span_m=span_m, points=taken, join=join)
+
+
+LEANING = ((0.1, 1.4), (2.4, 2.9), (4.6, 3.5), (6.6, 2.6), (8.1, 1.2))
+DENTED = ((0.0, 1.5), (1.0, 2.9), (2.2, 3.1), (3.4, 4.0), (6.8, 2.9), (8.3, 1.6))
+MEASURED = {
+    "curve": _measured("curve", *LEANING),
+    "corners": _measured("corners", *LEANING),
+    "dented curve": _measured("curve", *DENTED),
+    "dented corners": _measured("corners", *DENTED),
+}
+each_measured = pytest.mark.parametrize("bow", MEASURED.values(), ids=MEASURED)
+
+
+@each_measured
+@pytest.mark.parametrize("tube_m", [0.0, TUBE_M])
+def test_measured_sizes_agree_with_a_polygon(bow: MeasuredBow, tube_m: float) -> None:
+    curve = bow_curve(bow, tube_m)
+    line = _line(curve)
+    left, low, right, high = line.bounds
+    assert line.is_simple
+    assert curve.length_m == pytest.approx(line.length)
+    assert curve.area_m2 == pytest.approx(Polygon(line.coords).area)
+    assert curve.width_m == pytest.approx(right - left)
+    assert curve.height_m == pytest.approx(high)
+    highest = max(line.coords, key=lambda spot: spot[1])
+    assert curve.point_at(curve.ridge_m) == pytest.approx(highest)
+    assert low == pytest.approx(0.0, abs=1e-9)
+
+
+@each_measured
+def test_measured_outside_lies_half_a_tube_from_the_measured_line(bow: MeasuredBow) -> None:
+    spots = [(x, y) for x, y in bow.line if y > 0]
+    # Both ends run on below the ground the way they come.
+    ends = [
+        (x0 + (x0 - x1) * 0.2 / math.dist((x0, y0), (x1, y1)), y0 - 0.2)
+        for (x0, y0), (x1, y1) in (
+            ((-bow.span_m / 2, 0.0), spots[0]),
+            ((bow.span_m / 2, 0.0), spots[-1]),
+        )
+    ]
+    middle = LineString([ends[0], (-bow.span_m / 2, 0), *spots, (bow.span_m / 2, 0), ends[1]])
+    outside = middle.offset_curve(TUBE_M / 2, quad_segs=64).intersection(box(-50, 0.1, 50, 50))
+    taken = _line(bow_curve(bow, TUBE_M)).intersection(box(-50, 0.1, 50, 50))
+    assert taken.hausdorff_distance(outside) < 2e-4
+    assert taken.length == pytest.approx(outside.length, abs=1e-3)
+
+
+@each_measured
+def test_measured_heights_are_found_on_each_side(bow: MeasuredBow) -> None:
+    curve = bow_curve(bow, TUBE_M)
+    for share in (0.0, 0.1, 0.35, 0.6, 0.9, 1.0):
+        height_m = share * curve.height_m
+        left_m, right_m = (curve.position_at_height(height_m, side) for side in (0, 1))
+        assert left_m <= curve.ridge_m <= right_m
+        for at_m in (left_m, right_m):
+            assert curve.point_at(at_m)[1] == pytest.approx(height_m, abs=1e-6)
+    for height_m in (-0.1, curve.height_m + 0.01):
+        for side in (0, 1):
+            with pytest.raises(ValueError, match="height_m"):
+                curve.position_at_height(height_m, side)
+
+
+@each_measured
+def test_measured_length_between_heights_agrees_with_a_cut_line(bow: MeasuredBow) -> None:
+    curve = bow_curve(bow, TUBE_M)
+    peak_x_m = curve.point_at(curve.ridge_m)[0]
+    for side, reach in enumerate(((-50.0, peak_x_m), (peak_x_m, 50.0))):
+        band = _line(curve).intersection(box(reach[0], 0.5, reach[1], 2.0))
+        along_m = abs(curve.position_at_height(2.0, side) - curve.position_at_height(0.5, side))
+        assert along_m == pytest.approx(band.length, abs=1e-6)
+
+
+def test_a_bow_measured_in_the_mirror_has_its_sides_changed() -> None:
+    mirrored = _measured("curve", *((8.0 - x, y) for x, y in reversed(LEANING)))
+    one, other = (bow_curve(bow, TUBE_M) for bow in (MEASURED["curve"], mirrored))
+    assert other.length_m == pytest.approx(one.length_m)
+    assert other.ridge_m == pytest.approx(one.length_m - one.ridge_m)
+    assert other.position_at_height(1.5, 0) == pytest.approx(
+        one.length_m - one.position_at_height(1.5, 1)
+    )
+
+
+@pytest.mark.parametrize("name", ["half circle", "bent rafters"])
+def test_many_points_on_a_bow_give_that_bow(name: str) -> None:
+    # Points on the true centre line; a straight leg wants points of its own.
+    true = bow_curve(SHAPES[name], 0.0)
+    half_m = SHAPES[name].span_m / 2
+    points = [true.point_at(true.length_m * k / 30) for k in range(1, 30)]
+    made = _measured("curve", *((x + half_m, y) for x, y in points), span_m=2 * half_m)
+    bow, bent = bow_curve(made, TUBE_M), bow_curve(SHAPES[name], TUBE_M)
+    assert bow.length_m == pytest.approx(bent.length_m, rel=1e-3)
+    assert bow.area_m2 == pytest.approx(bent.area_m2, rel=1e-3)
+    assert bow.height_m == pytest.approx(bent.height_m, abs=2e-3)
+
+
+def test_straight_joins_turn_half_a_turn_round_the_tube() -> None:
+    # Plumb at both feet: the outside is longer by pi x half the tube, corners included.
+    bow = _measured("corners", (0.0, 1.6), (3.0, 3.0), (8.0, 1.2))
+    extra_m = bow_curve(bow, TUBE_M).length_m - bow_curve(bow, 0.0).length_m
+    assert extra_m == pytest.approx(math.pi * TUBE_M / 2, rel=5e-4)
 
 
 def test_height_off_the_bow_is_refused() -> None:

@@ -83,5 +83,5 @@ def test_grounded_segment_starts_on_the_ground_and_keeps_its_end(segment: Straig
 
 def test_reach_counts_the_widest_place_of_an_arc() -> None:
     points = [ARC.point_at(ARC.length_m * k / 5000)[0] for k in range(5001)]
-    assert ARC.reach_m == pytest.approx(max(map(abs, points)), abs=1e-6)
-    assert RISING.reach_m == 4.0
+    assert ARC.reach_m == pytest.approx((min(points), max(points)), abs=1e-6)
+    assert RISING.reach_m == (-4.0, -1.0)

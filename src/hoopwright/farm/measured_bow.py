@@ -8,6 +8,7 @@ import math
 from itertools import pairwise
 from typing import Annotated, Literal
 
+from hoopwright.farm.bow_spline import smooth_line
 from hoopwright.farm.entered import Entered, choice, measure
 
 BowJoin = Literal["corners", "curve"]
@@ -66,16 +67,14 @@ class MeasuredBow(Entered, frozen=True, tag="measured", tag_field="shape"):
                     f"points[{min(n, len(self.points) - 1)}]: the point lies on the one before it; "
                     "enter each point once"
                 )
-        heights = [y for _x, y in spots]
-        top = heights.index(max(heights))
-        rising = all(a < b for a, b in pairwise(heights[: top + 1]))
-        falling = all(a > b for a, b in pairwise(heights[top:]))
-        if not (rising and falling):
-            at = _first_turn(heights, top)
+        at = _first_turn([y for _x, y in spots])
+        if at is not None:
             raise ValueError(
                 f"points[{at - 1}]: the bow must rise from the first foot to the ridge and fall to "
                 "the second; this point is out of order, or its height is wrong"
             )
+        if self.join == "curve":
+            _check_curve(spots)
 
     @property
     def spots(self) -> tuple[Spot, ...]:
@@ -88,6 +87,14 @@ class MeasuredBow(Entered, frozen=True, tag="measured", tag_field="shape"):
         half_m = self.span_m / 2
         inside = tuple(self._spot(n, point) for n, point in enumerate(self.points))
         return ((-half_m, 0.0), *((x - half_m, y) for x, y in inside), (half_m, 0.0))
+
+    @property
+    def line(self) -> tuple[Spot, ...]:
+        """Return the centre line of the tube as straights from foot to foot, m."""
+        spots = self.spots
+        if self.join == "corners":
+            return spots
+        return (*(spot for run in smooth_line(spots) for spot in run), spots[-1])
 
     def _spot(self, n: int, point: AcrossUp | TwoTapes) -> Spot:
         if isinstance(point, AcrossUp):
@@ -113,10 +120,27 @@ class MeasuredBow(Entered, frozen=True, tag="measured", tag_field="shape"):
         return max(y for _x, y in self.spots)
 
 
-def _first_turn(heights: list[float], top: int) -> int:
-    """Return the place of the first point that breaks the rise or the fall."""
+def _check_curve(spots: tuple[Spot, ...]) -> None:
+    """Refuse points through which a smooth curve swings up and down, and say between which."""
+    runs = smooth_line(spots)
+    at = _first_turn([*(y for run in runs for _x, y in run), spots[-1][1]])
+    if at is None:
+        return
+    n = 0
+    while at >= len(runs[n]):
+        at -= len(runs[n])
+        n += 1
+    raise ValueError(
+        f"points[{min(n, len(spots) - 3)}]: the smooth curve swings up and down beside this point; "
+        "measure a point between it and its neighbours, or join the points with straight lines"
+    )
+
+
+def _first_turn(heights: list[float]) -> int | None:
+    """Return the place of the first height that breaks the rise or the fall; None without one."""
+    top = heights.index(max(heights))
     for n in range(1, len(heights) - 1):
         wrong = heights[n] <= heights[n - 1] if n <= top else heights[n] >= heights[n - 1]
         if wrong:
             return n
-    return len(heights) - 2
+    return None if heights[-1] < heights[-2] else len(heights) - 2

@@ -7,17 +7,23 @@ the centre of the corner closes: the film bends round the tube there. A corner t
 left (the foot of an arc that is wider than its legs) makes the two cross, and they are cut at the
 crossing. Both ends run on the ground line.
 
-Only the left half is built; the right half is its mirror image.
+Of a bow that is the same on both sides only the left half is built; the right half is its mirror
+image. A measured bow has two halves of its own, and its ridge is where it is highest.
 """
 
 import math
-from dataclasses import dataclass
+from bisect import bisect_left, bisect_right
+from dataclasses import dataclass, field
+from functools import lru_cache
+from itertools import accumulate
 
-from hoopwright.farm import GothicBow, RoundBow, StraightRafters
+from hoopwright.farm import GothicBow, MeasuredBow, RoundBow, StraightRafters
 from hoopwright.farm.profile import Profile
+from hoopwright.survey.measured_line import measured_halves
 from hoopwright.survey.segment import Arc, Segment, Straight
 
 Point = tuple[float, float]
+Half = tuple[Segment, ...]
 
 TANGENT_RAD = 1e-7
 NOTHING_M = 1e-9
@@ -30,20 +36,29 @@ class BowCurve:
     Attributes:
         segments: Straights and arcs in order.
         length_m: From base to base along the curve, m.
+        ridge_m: Position of the ridge along the curve from the left base, m.
+        halves: Both halves, each from its base to the ridge, the right one mirrored.
+        ends_m: Where along the curve each segment ends, m.
+        tops_m: The height at which each segment of both halves ends, m.
     """
 
-    segments: tuple[Segment, ...]
+    segments: tuple[Segment, ...] = field(hash=False)
     length_m: float
+    ridge_m: float
+    halves: tuple[Half, Half] = field(repr=False, compare=False)
+    ends_m: tuple[float, ...] = field(repr=False, compare=False)
+    tops_m: tuple[tuple[float, ...], tuple[float, ...]] = field(repr=False, compare=False)
 
     @property
     def width_m(self) -> float:
         """Return the greatest width, m; more than at the ground when the bow bulges."""
-        return 2 * max(s.reach_m for s in self.segments)
+        reach = [s.reach_m for s in self.segments]
+        return max(right_m for _, right_m in reach) - min(left_m for left_m, _ in reach)
 
     @property
     def height_m(self) -> float:
         """Return the height of the ridge above the ground line, m."""
-        return self.point_at(self.length_m / 2)[1]
+        return self.point_at(self.ridge_m)[1]
 
     @property
     def area_m2(self) -> float:
@@ -63,13 +78,11 @@ class BowCurve:
         Returns:
             Across from the centre line and height above the ground, m.
         """
-        left_m = max(0.0, min(position_m, self.length_m))
-        for segment in self.segments:
-            length_m = segment.length_m
-            if left_m <= length_m:
-                return segment.point_at(left_m)
-            left_m -= length_m
-        return self.segments[-1].point_at(self.segments[-1].length_m)
+        held_m = max(0.0, min(position_m, self.length_m))
+        n = min(bisect_left(self.ends_m, held_m), len(self.segments) - 1)
+        segment = self.segments[n]
+        start_m = self.ends_m[n - 1] if n else 0.0
+        return segment.point_at(min(held_m - start_m, segment.length_m))
 
     def position_at_height(self, height_m: float, side: int) -> float:
         """Return where along the curve a height is reached.
@@ -85,20 +98,21 @@ class BowCurve:
             ValueError: The height is not on the curve.
 
         Source:
-            Derived here: the left half rises all the way, so a height is reached once.
+            Derived here: each half rises all the way, so a height is reached once.
         """
-        from_base_m = 0.0
-        for segment in self.segments[: len(self.segments) // 2]:
-            along_m = segment.along_to(height_m)
-            length_m = segment.length_m
-            if along_m < -NOTHING_M and from_base_m == 0.0:
-                break
-            if along_m < length_m - NOTHING_M:
-                return self._from_left(from_base_m + max(0.0, along_m), side)
-            from_base_m += length_m
-        if abs(height_m - self.height_m) > 1e-6:
-            raise ValueError(f"height_m must be from 0 to {self.height_m:.4f}, not {height_m!r}")
-        return self._from_left(self.length_m / 2, side)
+        half = self.halves[side]
+        n = bisect_right(self.tops_m[side], height_m)
+        if n == len(half):
+            if height_m - self.height_m > 1e-6:
+                raise self._off_the_bow(height_m)
+            return self.ridge_m
+        along_m = half[n].along_to(height_m)
+        if along_m < -NOTHING_M and n == 0:
+            raise self._off_the_bow(height_m)
+        if side == 0:
+            return (self.ends_m[n - 1] if n else 0.0) + max(0.0, along_m)
+        from_base_m = self.length_m - self.ends_m[len(self.segments) - 1 - n]
+        return self.length_m - (from_base_m + max(0.0, along_m))
 
     def outline(self, step_m: float = 0.1) -> tuple[Point, ...]:
         """Return points on the curve from left to right: every end and corner, arcs in steps.
@@ -113,10 +127,11 @@ class BowCurve:
             points += [segment.point_at(length_m * k / steps) for k in range(1, steps + 1)]
         return tuple(points)
 
-    def _from_left(self, from_base_m: float, side: int) -> float:
-        return from_base_m if side == 0 else self.length_m - from_base_m
+    def _off_the_bow(self, height_m: float) -> ValueError:
+        return ValueError(f"height_m must be from 0 to {self.height_m:.4f}, not {height_m!r}")
 
 
+@lru_cache(maxsize=64)
 def bow_curve(profile: Profile, tube_diameter_m: float) -> BowCurve:
     """Return the outside of a bow's tube.
 
@@ -127,12 +142,32 @@ def bow_curve(profile: Profile, tube_diameter_m: float) -> BowCurve:
     Source:
         Derived here, see the module's docstring.
     """
-    half = _outside(_centre_line(profile), tube_diameter_m / 2)
-    segments = (*half, *(s.mirrored() for s in reversed(half)))
-    return BowCurve(segments, sum(s.length_m for s in segments))
+    outward_m = tube_diameter_m / 2
+    if isinstance(profile, MeasuredBow):
+        return _joined(*measured_halves(profile.line, outward_m))
+    half = tuple(_outside(_centre_line(profile), outward_m))
+    return _joined(half, half)
 
 
-def _centre_line(profile: Profile) -> list[Segment]:
+def _joined(left: Half, right: Half) -> BowCurve:
+    """Return the curve of two halves; the right one is mirrored."""
+    segments = (*left, *(s.mirrored() for s in reversed(right)))
+    ends_m = tuple(accumulate(s.length_m for s in segments))
+    return BowCurve(
+        segments=segments,
+        length_m=ends_m[-1],
+        ridge_m=ends_m[-1] / 2 if left is right else ends_m[len(left) - 1],
+        halves=(left, right),
+        ends_m=ends_m,
+        tops_m=(_tops(left), _tops(right)),
+    )
+
+
+def _tops(half: Half) -> tuple[float, ...]:
+    return tuple(s.point_at(s.length_m)[1] for s in half)
+
+
+def _centre_line(profile: RoundBow | GothicBow | StraightRafters) -> list[Segment]:
     """Return the left half of the centre line, from the base to the ridge."""
     if isinstance(profile, RoundBow):
         half = _round_half(profile)

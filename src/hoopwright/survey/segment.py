@@ -46,9 +46,9 @@ class Straight:
         return (self.x1_m - self.x0_m) * (self.y0_m + self.y1_m) / 2
 
     @property
-    def reach_m(self) -> float:
-        """Return the greatest distance from the centre line, m."""
-        return max(abs(self.x0_m), abs(self.x1_m))
+    def reach_m(self) -> tuple[float, float]:
+        """Return how far it lies to the left and to the right, m from the centre line, signed."""
+        return min(self.x0_m, self.x1_m), max(self.x0_m, self.x1_m)
 
     def point_at(self, along_m: float) -> tuple[float, float]:
         """Return the point some way along the run, m."""
@@ -129,14 +129,12 @@ class Arc:
         return self.centre_y_m * across_m + self.radius_m**2 / 2 * (self.turn_rad - waves)
 
     @property
-    def reach_m(self) -> float:
-        """Return the greatest distance from the centre line, m."""
-        ends = (self._point(self.start_rad)[0], self._point(self.start_rad - self.turn_rad)[0])
-        reach_m = max(abs(x) for x in ends)
-        for widest_rad in (math.pi, 0.0):
-            if self.start_rad >= widest_rad >= self.start_rad - self.turn_rad:
-                reach_m = max(reach_m, abs(self._point(widest_rad)[0]))
-        return reach_m
+    def reach_m(self) -> tuple[float, float]:
+        """Return how far it lies to the left and to the right, m from the centre line, signed."""
+        end_rad = self.start_rad - self.turn_rad
+        widest = (a for a in (math.pi, 0.0) if self.start_rad >= a >= end_rad)
+        across = [self._point(a)[0] for a in (self.start_rad, end_rad, *widest)]
+        return min(across), max(across)
 
     def point_at(self, along_m: float) -> tuple[float, float]:
         """Return the point some way along the arc, m."""
