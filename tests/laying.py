@@ -22,7 +22,10 @@ def laid(tunnel: Tunnel, covering: Covering = "roof_and_sides") -> Cover:
 
 
 def filled(
-    tunnel: Tunnel, covering: Covering = "roof_and_sides", bench: Bench | None = None
+    tunnel: Tunnel,
+    covering: Covering = "roof_and_sides",
+    bench: Bench | None = None,
+    old_places: frozenset[str] = frozenset(),
 ) -> Inflation:
     """Return the tunnel's cells with the skin laid one way."""
     return fill_cells(
@@ -33,6 +36,7 @@ def filled(
         tunnel.air,
         laid(tunnel, covering),
         bench or Bench(),
+        old_places,
     )
 
 

@@ -253,3 +253,20 @@ def test_every_figure_says_how_it_was_got(covering: Covering, bench: Bench) -> N
         for working in result.workings:
             assert "From:" in explain(working, "imperial")
             assert "From:" in explain(working, "metric")
+
+
+def test_seals_of_film_that_stays_are_there_already() -> None:
+    double = double_tunnel()
+    all_new = _filled(double)
+    kept = _filled(double, old_places=frozenset({"side/0/panel/0", "roof"}))
+    assert [(s.mark, s.edge, s.total_m) for s in kept.seals] == [
+        (s.mark, s.edge, s.total_m) for s in all_new.seals
+    ]
+    there = [s for s in kept.seals if s.there]
+    assert {s.mark for s in there} == {"side/0/panel/0"}
+    assert all((s.minutes, s.strokes) == (0.0, 0) for s in there)
+    saved = [s for s in all_new.seals if s.mark == "side/0/panel/0"]
+    assert kept.seal_m == pytest.approx(all_new.seal_m - sum(s.total_m for s in saved))
+    assert kept.bench_min == pytest.approx(all_new.bench_min - sum(s.minutes for s in saved))
+    assert kept.cells == all_new.cells
+    assert "stays" in there[0].working("minutes").rule

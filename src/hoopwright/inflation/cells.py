@@ -9,6 +9,7 @@ jumpers carry the air on, those placed by hand or, when none are entered, those 
 """
 
 import math
+from dataclasses import replace
 
 from hoopwright.cover.cover import Cover
 from hoopwright.farm import Air, Bench, End, Side, Skin
@@ -30,6 +31,7 @@ def fill_cells(
     air: Air,
     cover: Cover,
     bench: Bench,
+    old_places: frozenset[str] = frozenset(),
 ) -> Inflation:
     """Return the seals, cells and jumpers of one tunnel.
 
@@ -41,6 +43,7 @@ def fill_cells(
         air: Air between two layers as chosen.
         cover: The skin laid one way.
         bench: How seals are made.
+        old_places: Marks of the curtains and end walls whose film stays with its seals.
     """
     spans = [
         s for s in cover.curtains if s.layers == 2 and air.inflated_sides[s.side] and s.length_m > 0
@@ -58,13 +61,32 @@ def fill_cells(
             for foot in seal_foot(n, survey, ends[n], air.seals_per_edge, bench)
         ),
     )
-    return _inflation(joined, seals, air, bench)
+    marked = tuple(_stays(s) if s.mark in old_places else s for s in seals)
+    return _inflation(joined, marked, air, bench)
+
+
+def _stays(seal: Seal) -> Seal:
+    """Return a seal that is there already and takes no time at the bench."""
+    told = seal.workings
+    return replace(
+        seal,
+        strokes=0,
+        minutes=0.0,
+        there=True,
+        workings=LaterWorkings(
+            lambda: (
+                *(w for w in told if w.figure not in ("strokes", "minutes")),
+                Working("strokes", "The sheet stays with its seals.", (), ENTERED),
+                Working("minutes", "The sheet stays with its seals.", (), ENTERED),
+            )
+        ),
+    )
 
 
 def _inflation(joined: Joined, seals: tuple[Seal, ...], air: Air, bench: Bench) -> Inflation:
     cells = joined.cells
     jumpers, idle = _jumpers(joined, air)
-    seal_m = sum((seal.total_m for seal in seals), 0.0)
+    seal_m = sum((seal.total_m for seal in seals if not seal.there), 0.0)
     return Inflation(
         seals=seals,
         cells=cells,
@@ -90,14 +112,14 @@ def _jumpers(joined: Joined, air: Air) -> tuple[tuple[Jumper, ...], tuple[int, .
 def _totals(
     seals: tuple[Seal, ...], cells: tuple[Cell, ...], seal_m: float, bench: Bench
 ) -> tuple[Working, ...]:
-    edges = Term("edges", len(seals), "count")
+    edges = Term("edges to seal", sum(not seal.there for seal in seals), "count")
     set_up = Term("set-up for one edge", bench.set_up_min, "min")
     if bench.sealer == "running":
         pace, paced = Term("sealing rate", bench.seal_rate_m_min, "m/min"), "rate"
     else:
         pace, paced = Term("one stroke", bench.stroke_s, "s"), "stroke"
     return (
-        Working("seal_m", "Sum of all sealed edges with their passes.", (edges,)),
+        Working("seal_m", "Sum of all edges to seal with their passes.", (edges,)),
         Working(
             "strokes",
             "Sum of the strokes of all edges; a sealer that runs on makes none.",

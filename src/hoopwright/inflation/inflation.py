@@ -19,6 +19,7 @@ class Seal(Explained):
         total_m: Length times passes, m.
         strokes: Strokes of the sealing bar for all passes; 0 with a sealer that runs on.
         minutes: Bench time, minutes.
+        there: Whether the sheet stays with its seals, so that this one need not be made.
     """
 
     mark: str
@@ -29,6 +30,7 @@ class Seal(Explained):
     total_m: float
     strokes: int
     minutes: float
+    there: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -87,7 +89,7 @@ class Inflation(Explained):
         seals: Sealed edges.
         cells: Closed spaces.
         jumpers: Hoses between them.
-        seal_m: All seals together, m.
+        seal_m: All seals that have to be made, m.
         strokes: Strokes of the sealing bar for all of them; 0 with a sealer that runs on.
         elements: Heating elements used up by them.
         bench_min: Bench time for them, minutes.
