@@ -11,6 +11,7 @@ from hoopwright.airing import Airing
 from hoopwright.checks.variant import TunnelPlan, Variant
 from hoopwright.cost.cost import Cost, GroupCost
 from hoopwright.cover.cover import Area, Cover, CurtainSpan, FixedSpan, Piece
+from hoopwright.cover.end_walls import lay_ends
 from hoopwright.curtain.curtain import CurtainWork
 from hoopwright.curtain.hung import HungCurtain
 from hoopwright.farm import (
@@ -320,7 +321,7 @@ def invented_piece(mark: str, name: str, layer: str) -> Piece:
     )
 
 
-def _cover(other: bool) -> Cover:
+def _cover(tunnel: Tunnel, other: bool) -> Cover:
     spans = tuple(
         CurtainSpan(
             mark=f"side/0/panel/{n}",
@@ -347,6 +348,7 @@ def _cover(other: bool) -> Cover:
         ),
         curtains=spans,
         fixed=(FixedSpan(mark="side/1/fixed", side=1, from_m=0.0, to_m=25.6032),),
+        ends=lay_ends(_survey(tunnel), tunnel.skin, tunnel.ends),
         sheet_width_m=12.9 if other else 9.0,
         side_height_m=(0.0, 0.0) if other else (1.9, 1.9),
         film_area_m2=482.8,
@@ -486,7 +488,7 @@ def invented_tunnel_plan(farm: Farm, tunnel: Tunnel, order: Order) -> TunnelPlan
         marks=("side/0/panel/0",),
         working=Working("quantity", "Length of the bar by what a stick yields."),
     )
-    covers = (_cover(False), _cover(True))
+    covers = (_cover(tunnel, False), _cover(tunnel, True))
     both = tuple(
         Variant(
             cover=cover,

@@ -6,6 +6,7 @@ The stage function is `lay_skin` in `pieces`.
 from dataclasses import dataclass
 from typing import Literal
 
+from hoopwright.cover.end_laid import EndLaid
 from hoopwright.farm.skin import Covering
 from hoopwright.quantity.working import Explained, Term
 
@@ -41,7 +42,8 @@ class Piece(Explained):
 
     Attributes:
         mark: Unique in the tunnel: `piece/<role>/<layer>/<side or ->/<number>`, for example
-            `piece/split-strip/single/1/0`.
+            `piece/split-strip/single/1/0`; of an end wall the number is that of the end, and in
+            place of the side stands the number of the sheet where there are several.
         name: What people call it.
         role: What it is for.
         layer: Single, outer or inner.
@@ -134,6 +136,7 @@ class Cover(Explained):
         pieces: All sheets.
         curtains: Where curtains hang.
         fixed: Fixed film on the sides.
+        ends: Front and back end wall.
         sheet_width_m: Width of the outer roof sheet, or of the outer whole sheet, m.
         side_height_m: On each side, cut height of the side film, m; 0 where the sheet of the roof
             covers the side.
@@ -145,6 +148,7 @@ class Cover(Explained):
     pieces: tuple[Piece, ...]
     curtains: tuple[CurtainSpan, ...]
     fixed: tuple[FixedSpan, ...]
+    ends: tuple[EndLaid, EndLaid]
     sheet_width_m: float
     side_height_m: tuple[float, float]
     film_area_m2: float

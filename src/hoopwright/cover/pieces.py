@@ -3,13 +3,14 @@
 from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
-from hoopwright.cover.cover import Area, Cover, LayerName, Piece, Surface
+from hoopwright.cover.cover import Area, Cover, LayerName, Piece
+from hoopwright.cover.end_laid import EndLaid
+from hoopwright.cover.end_walls import end_pieces, lay_ends
 from hoopwright.cover.sheet import Place, cut_piece
 from hoopwright.cover.side_film import layer_films
 from hoopwright.cover.side_pieces import LaidSide, SideCase, lay_side
-from hoopwright.cover.size import Size, add_up
+from hoopwright.cover.size import Size
 from hoopwright.cover.sizes import (
-    TOLERANCE,
     roof_width,
     seam_length,
     whole_length,
@@ -21,8 +22,6 @@ from hoopwright.quantity.working import LaterWorkings, Term, Working
 from hoopwright.survey import Survey
 
 Pair = tuple[float, float]
-
-END_SURFACES: tuple[Surface, Surface] = ("end0", "end1")
 
 
 def lay_skin(
@@ -60,12 +59,14 @@ def lay_skin(
         for layer, _ in layer_films(skin.roof)
     }
     laid = tuple(lay_side(case) for case in cases)
+    walls = lay_ends(survey, skin, ends)
     pieces = (
         *_roof_pieces(covering, survey, skin, cases, widths, by_key),
         *(piece for side in laid for piece in side.pieces),
-        *_end_walls(survey, skin, ends, by_key),
+        *end_pieces(survey, skin, ends, walls, by_key),
     )
-    return _cover(covering, pieces, (laid[0], laid[1]), next(iter(widths.values())), sides)
+    width = next(iter(widths.values()))
+    return _cover(covering, pieces, (laid[0], laid[1]), walls, width, sides)
 
 
 def _roof_pieces(
@@ -106,32 +107,11 @@ def _roof_areas(
     return (roof, *(case.area(from_m, to_m, case.low_m) for case in cases))
 
 
-def _end_walls(
-    survey: Survey, skin: Skin, ends: tuple[End, End], films: Mapping[str, Film]
-) -> Iterator[Piece]:
-    allowances = skin.allowances
-    rule = "Bounding rectangle of the end, with a tail on each edge: the greatest {} of the bow."
-    tails = ("2 x tail at the edges", 2 * allowances.end_wall_tail_m)
-    tolerance = (TOLERANCE, allowances.measuring_tolerance_m)
-    width = add_up(
-        rule.format("outside width"), ("greatest outside width", survey.width_m), tails, tolerance
-    )
-    height = add_up(
-        rule.format("outside height"), ("outside height", survey.height_m), tails, tolerance
-    )
-    for n, end in enumerate(ends):
-        if end.film is None:
-            continue
-        area = Area(END_SURFACES[n], -survey.width_m / 2, survey.width_m / 2, 0.0, survey.height_m)
-        place = Place("end wall", None, n, f"End wall {end.name}", (area,))
-        for layer in layer_films(end.film):
-            yield cut_piece(place, layer, width, height, films)
-
-
 def _cover(
     covering: Covering,
     pieces: tuple[Piece, ...],
     laid: tuple[LaidSide, LaidSide],
+    ends: tuple[EndLaid, EndLaid],
     width: Size,
     sides: tuple[Side, Side],
 ) -> Cover:
@@ -141,6 +121,7 @@ def _cover(
         pieces=pieces,
         curtains=(*laid[0].curtains, *laid[1].curtains),
         fixed=(*laid[0].fixed, *laid[1].fixed),
+        ends=ends,
         sheet_width_m=width.total_m,
         side_height_m=(heights_m[0], heights_m[1]),
         film_area_m2=sum(p.area_m2 for p in pieces),

@@ -15,7 +15,8 @@ class Place:
 
     Attributes:
         role: What it is for.
-        side: 0 or 1, or None for roof and ends.
+        side: 0 or 1; of an end wall joined from several sheets the number of the sheet from below;
+            else None.
         number: Its number among its like, from 0.
         name: What people call it, without its layer.
         areas: Where it lies.
