@@ -67,7 +67,9 @@ def test_screens_hold_air_back_and_leave_the_opening() -> None:
     first, second = (s.but(screen=Screen(part="screen", flow_share=0.4)) for s in PAIR)
     bare, behind = aired(), aired((first, second))
     assert behind.flow_m3_s == pytest.approx(0.4 * bare.flow_m3_s)
-    assert behind.opening_m2 == bare.opening_m2
+    assert behind.opening_m2 == bare.opening_m2 == bare.free_m2
+    assert behind.free_m2 == pytest.approx(0.4 * bare.opening_m2)
+    assert behind.free_share == pytest.approx(0.4 * bare.floor_share)
 
 
 def test_one_screened_side_decides_on_the_wind() -> None:
@@ -75,6 +77,7 @@ def test_one_screened_side_decides_on_the_wind() -> None:
         (PAIR[0], PAIR[1].but(screen=Screen(part="screen", flow_share=0.25))), wind_m_s=2.0
     )
     assert airing.wind_m3_s == pytest.approx(0.30 * _open_m2() * 0.25 * 2.0)
+    assert airing.free_m2 == pytest.approx(1.25 * _open_m2())
 
 
 def test_one_open_side_is_aired_by_warmth_alone() -> None:

@@ -431,6 +431,8 @@ def _airing() -> Airing:
         opening_m2=30.0,
         floor_share=0.16,
         side_shares=(0.16, 0.0),
+        free_m2=15.0,
+        free_share=0.08,
         wind_m3_s=2.0,
         warmth_m3_s=1.5,
         flow_m3_s=2.5,

@@ -14,6 +14,9 @@ class Airing(Explained):
         opening_m2: Both sides together, m2.
         floor_share: Opening over floor area.
         side_shares: Opening of each side over floor area.
+        free_m2: What the openings are worth for the air behind their insect screens, m2; the
+            opening itself where there is none.
+        free_share: That over floor area.
         wind_m3_s: Air by wind, through the openings and their screens, m3/s.
         warmth_m3_s: Air by warmth, m3/s.
         flow_m3_s: Both together, m3/s.
@@ -26,6 +29,8 @@ class Airing(Explained):
     opening_m2: float
     floor_share: float
     side_shares: tuple[float, float]
+    free_m2: float
+    free_share: float
     wind_m3_s: float
     warmth_m3_s: float
     flow_m3_s: float

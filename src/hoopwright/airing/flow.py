@@ -24,11 +24,13 @@ class _Opened(NamedTuple):
 
     Attributes:
         openings_m2: Clear opening of each side, m2.
+        areas_m2: What each is worth for the air behind its screen, m2.
         wind_m3_s: Air by wind, m3/s.
         warmth_m3_s: Air by warmth, m3/s.
     """
 
     openings_m2: tuple[float, float]
+    areas_m2: tuple[float, float]
     wind_m3_s: float
     warmth_m3_s: float
 
@@ -61,11 +63,14 @@ def air_tunnel(
     ]
     whole = course[-1]
     opening_m2 = sum(whole.openings_m2)
+    free_m2 = sum(whole.areas_m2)
     airing = Airing(
         openings_m2=whole.openings_m2,
         opening_m2=opening_m2,
         floor_share=opening_m2 / floor_m2,
         side_shares=(whole.openings_m2[0] / floor_m2, whole.openings_m2[1] / floor_m2),
+        free_m2=free_m2,
+        free_share=free_m2 / floor_m2,
         wind_m3_s=whole.wind_m3_s,
         warmth_m3_s=whole.warmth_m3_s,
         flow_m3_s=whole.flow_m3_s,
@@ -95,6 +100,7 @@ def _opened(
         gaps.append(gap._replace(width_m=gap.width_m * screen))
     return _Opened(
         (openings_m2[0], openings_m2[1]),
+        (areas_m2[0], areas_m2[1]),
         wind_flow((areas_m2[0], areas_m2[1]), weather.wind_m_s, weather.wind_from),
         warmth_flow(tuple(gaps), weather.inside_k, weather.outside_k),
     )

@@ -12,7 +12,15 @@ from hoopwright.airing.draught import (
 )
 from hoopwright.farm import Side, Weather
 from hoopwright.quantity.factors import CFM_M3_S, SQUARE_FOOT_M2
-from hoopwright.quantity.working import DERIVED, LaterWorkings, Phrase, Term, Working, phrase
+from hoopwright.quantity.working import (
+    DERIVED,
+    ENTERED,
+    LaterWorkings,
+    Phrase,
+    Term,
+    Working,
+    phrase,
+)
 from hoopwright.survey.survey import Survey
 
 SUMMER_M3_S_M2 = 8 * CFM_M3_S / SQUARE_FOOT_M2
@@ -26,13 +34,16 @@ VENT_SOURCE = (
 
 def told_share(airing: Airing) -> Phrase:
     """Return how much of the floor opens, beside the published figure and what that is for."""
+    screened = airing.free_m2 < airing.opening_m2
+    behind = " Behind insect screens it is worth {free} of the floor." if screened else ""
     return phrase(
-        "Open, the sides are {share} of the floor: {first} and {second}. The published {least} to "
-        "{most} is for roof vents and for side vents each; no figure was found for a tunnel with "
-        "open sides alone.",
+        "Open, the sides are {share} of the floor: {first} and {second}." + behind + " The "
+        "published {least} to {most} is for roof vents and for side vents each; no figure was "
+        "found for a tunnel with open sides alone.",
         share=(airing.floor_share, "share"),
         first=(airing.side_shares[0], "share"),
         second=(airing.side_shares[1], "share"),
+        free=(airing.free_share, "share"),
         least=(VENT_SHARES[0], "share"),
         most=(VENT_SHARES[1], "share"),
     )
@@ -60,12 +71,14 @@ def explain_airing(
     screens = tuple(
         Term(f"air through the screen of {side.name}", side.screen_flow_share, "share")
         for side in sides
+        if side.screen is not None
     )
     return replace(
         airing,
         workings=LaterWorkings(
             lambda: (
                 *_openings(airing, survey, openings),
+                *_behind_screens(airing, survey, openings, screens),
                 *_flows(airing, survey, weather, (*openings, *screens)),
             )
         ),
@@ -86,6 +99,29 @@ def _openings(airing: Airing, survey: Survey, openings: tuple[Term, ...]) -> tup
             f"{DERIVED}; published share: {VENT_SOURCE}",
         ),
         Working("side_shares", "Opening of each side over floor.", (*openings, floor)),
+    )
+
+
+def _behind_screens(
+    airing: Airing, survey: Survey, openings: tuple[Term, ...], screens: tuple[Term, ...]
+) -> tuple[Working, ...]:
+    if screens:
+        rule = (
+            "Clear opening of each side times what its insect screen lets through of the air, a "
+            "figure of each screen. Published guidelines advise against screens with natural "
+            "ventilation."
+        )
+        source = f"{ENTERED}; advice: {VENT_SOURCE}"
+    else:
+        rule, source = "No side has an insect screen: the clear opening itself.", DERIVED
+    free = Term("opening for the air", airing.free_m2, "m2")
+    return (
+        Working("free_m2", rule, (*openings, *screens), source),
+        Working(
+            "free_share",
+            "Opening for the air over floor.",
+            (free, Term("floor", survey.floor_area_m2, "m2")),
+        ),
     )
 
 
@@ -136,7 +172,7 @@ def _flows(
         ),
         Working(
             "course",
-            "The same at each tenth of the travel, all curtains moving at once.",
+            "The same at each quarter of the travel, all curtains moving at once.",
             openings,
         ),
     )
