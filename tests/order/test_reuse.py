@@ -46,6 +46,7 @@ def test_only_what_does_not_stay_is_bought() -> None:
     assert (stay.key, stay.needed, stay.kept, stay.state) == ("channel", 36.0, 15.0, "keep")
     assert [words(w, "metric") for w in stay.where] == ["hip"]
     assert stay.marks == ("side/0/hip",)
+    assert (stay.spared, stay.price) == (6.0, Decimal("9.60"))
     assert stay.saved == placed.saved == Decimal("57.60")
     assert placed.goods == Decimal("96.00")
 
@@ -80,7 +81,7 @@ def test_kept_sheet_is_on_no_roll_and_is_worth_its_share_of_one() -> None:
     assert [cut.piece for roll in placed.rolls for cut in roll.cuts] == ["a"]
     (stay,) = placed.reused
     assert (stay.group, stay.key, stay.marks) == ("Film", "film/clear", ("b",))
-    assert stay.saved == Decimal("70.05")
+    assert (stay.spared, stay.saved) == (0.5, Decimal("70.05"))
     assert [words(w, "metric") for w in stay.where] == ["sheet b"]
 
 
@@ -108,7 +109,7 @@ def test_every_number_of_a_line_that_stays_says_how_it_was_got() -> None:
     needs = (("T1", (need("channel", 24.0, 9.0),)),)
     placed = place_order(needs, (), catalogue(CHANNEL), kept)
     for line in placed.reused:
-        for figure in ("needed", "kept", "saved"):
+        for figure in ("needed", "kept", "spared", "price", "saved"):
             assert explain(line.working(figure), "metric")
     assert explain(placed.working("saved"), "metric")
     assert explain(placed.lines[0].working("kept"), "metric")

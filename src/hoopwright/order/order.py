@@ -153,7 +153,11 @@ class ReuseLine(Explained):
         needed: Metres or pieces that the tunnels take.
         kept: What of it stays, in the same unit.
         state: Keep as it is, or repair.
-        saved: What it would cost new.
+        spared: Packs that need not be bought; of a sheet its share of a roll.
+        sold_as: What one pack is called.
+        price: Price of one pack.
+        saved: Packs that need not be bought times price.
+        invented: Whether the price is invented.
     """
 
     key: str
@@ -165,7 +169,11 @@ class ReuseLine(Explained):
     needed: float
     kept: float
     state: State
+    spared: float
+    sold_as: str
+    price: Decimal
     saved: Decimal
+    invented: bool
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,12 +6,13 @@ from decimal import Decimal
 from hoopwright.farm.catalogue import Film, Part
 from hoopwright.farm.condition import FILM
 from hoopwright.order.amounts import packs_for
+from hoopwright.order.cut_plan import price_source
 from hoopwright.order.order import ReuseLine
 from hoopwright.order.stock import stock_table
 from hoopwright.quantity.money import line_total, round_cents
 from hoopwright.quantity.working import (
-    DERIVED,
     ENTERED,
+    PRACTICE,
     LaterWorkings,
     Phrase,
     Term,
@@ -19,6 +20,8 @@ from hoopwright.quantity.working import (
     phrase,
 )
 from hoopwright.takeoff import KeptSheet, Need
+
+SHARE_DIGITS = 4
 
 KeptByTunnel = tuple[tuple[str, tuple[KeptSheet, ...]], ...]
 NeededPart = tuple[Part, list[tuple[str, Need]]]
@@ -63,6 +66,7 @@ def _part_line(
     needed = sum(need.quantity for _, need in needs)
     kept = sum(need.kept for _, need in stay)
     all_new, with_kept = packs_for(part, needed)[1], packs_for(part, needed - kept)[1]
+    spared = all_new - with_kept
     return ReuseLine(
         key=part.key,
         group=part.group,
@@ -73,19 +77,23 @@ def _part_line(
         needed=needed,
         kept=kept,
         state="repair" if any(need.state == "repair" for _, need in stay) else "keep",
-        saved=line_total(all_new, part.price) - line_total(with_kept, part.price),
+        spared=float(spared),
+        sold_as=part.sold_as,
+        price=part.price,
+        saved=line_total(spared, part.price),
+        invented=part.origin == "invented",
         workings=LaterWorkings(
             lambda: (
                 *_kept_workings(part, needed, stay),
                 Working(
-                    "saved",
-                    "Packs if all were new less packs to buy, times price",
+                    "spared",
+                    "Packs if all were new less packs to buy",
                     (
                         Term("packs if all were new", all_new, "count"),
                         Term("packs to buy", with_kept, "count"),
-                        Term("price", part.price, "money"),
                     ),
                 ),
+                *_price_workings(spared, part.price, part.origin, part.sold_as),
             )
         ),
     )
@@ -103,13 +111,10 @@ def _kept_workings(part: Part, needed: float, stay: list[tuple[str, Need]]) -> I
 def _sheet_line(tunnel: str, sheet: KeptSheet, film: Film) -> ReuseLine:
     piece = sheet.piece
     choice = stock_table(film).cheapest(piece.width_m, piece.length_m)
-    saved = Decimal("0.00")
-    terms: tuple[Term, ...] = ()
+    roll = film.rolls[0] if choice is None else choice.roll
+    spared = 0.0
     if choice is not None:
-        roll = choice.roll
-        share = min(1.0, piece.area_m2 / (roll.width_m * roll.length_m))
-        saved = round_cents(roll.price * Decimal(repr(share)))
-        terms = (Term("roll", roll.price, "money"), Term("share of it", share, "share"))
+        spared = round(min(1.0, piece.area_m2 / (roll.width_m * roll.length_m)), SHARE_DIGITS)
     return ReuseLine(
         key=f"film/{film.key}",
         group=FILM,
@@ -120,18 +125,39 @@ def _sheet_line(tunnel: str, sheet: KeptSheet, film: Film) -> ReuseLine:
         needed=1.0,
         kept=1.0,
         state=sheet.state,
-        saved=saved,
+        spared=spared,
+        sold_as="roll",
+        price=roll.price,
+        saved=round_cents(roll.price * Decimal(repr(spared))),
+        invented=roll.origin == "invented",
         workings=LaterWorkings(
             lambda: (
                 Working("needed", "One sheet"),
                 Working("kept", "The sheet stays", sheet.working("repair_share").inputs, ENTERED),
                 Working(
-                    "saved",
-                    "Price of the cheapest roll that holds the sheet, by the share of it that the "
-                    "sheet takes; nothing where no roll holds it",
-                    terms,
-                    DERIVED,
+                    "spared",
+                    "Share of the cheapest roll that holds the sheet, to the fourth decimal; none "
+                    "where no roll holds it",
+                    (
+                        Term("sheet", piece.area_m2, "m2"),
+                        Term("roll", roll.width_m * roll.length_m, "m2"),
+                    ),
                 ),
+                *_price_workings(spared, roll.price, roll.origin, "roll"),
             )
+        ),
+    )
+
+
+def _price_workings(
+    spared: float, price: Decimal, origin: str, sold_as: str
+) -> tuple[Working, Working]:
+    return (
+        Working("price", f"Price of one {sold_as}", (), price_source(origin)),
+        Working(
+            "saved",
+            "What need not be bought times price, rounded half up to the cent once",
+            (Term("need not be bought", spared, "ratio"), Term("price", price, "money")),
+            PRACTICE,
         ),
     )
