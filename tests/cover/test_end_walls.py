@@ -111,6 +111,23 @@ def test_a_seam_above_the_ridge_joins_nothing() -> None:
     assert len(end_sheets(laid(half_circle(seams_m=(4.0, 5.0))))) == 1
 
 
+def test_rails_and_seams_reach_from_side_to_side_less_the_openings() -> None:
+    wall = front(laid(half_circle(doors=(DOOR,), rails_m=(1.5, 2.1), seams_m=(2.4, 4.5))))
+    # At 1.5 m 2 sqrt(16 - 2.25) = 7.4162 m less the door's 2.4 m; 2.1 m is its upper edge:
+    # 2 sqrt(16 - 4.41) = 6.8088 m; at 2.4 m 6.4 m; 4.5 m is above the ridge.
+    assert [r.free_m for r in wall.rails] == pytest.approx([5.0162, 6.8088], abs=1e-4)
+    assert [(s.left_m, s.right_m, s.free_m) for s in wall.seams] == [
+        pytest.approx((-3.2, 3.2, 6.4)),
+        (0.0, 0.0, 0.0),
+    ]
+    assert [c.mark for c in (*wall.rails, *wall.seams)] == [
+        "end/0/rail/0",
+        "end/0/rail/1",
+        "end/0/seam/0",
+        "end/0/seam/1",
+    ]
+
+
 def test_rigid_walls_take_no_film_and_open_ones_nothing() -> None:
     rigid = laid(half_circle(film=None, rigid=RigidSheet(part="rigid"), seams_m=(2.0,)))
     assert (front(rigid).closed, end_sheets(rigid), front(rigid).bands) == ("rigid", [], ())

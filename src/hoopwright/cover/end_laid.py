@@ -66,6 +66,25 @@ class Band:
 
 
 @dataclass(frozen=True, slots=True)
+class Crossing:
+    """A rail, or a seam of the film, from one side of the end bow to the other.
+
+    Attributes:
+        mark: `end/0/rail/1`, `end/0/seam/0`.
+        at_m: Its height, m.
+        left_m: Its left end, m.
+        right_m: Its right end, m.
+        free_m: Its length less the openings it meets, m; 0 on and above the ridge.
+    """
+
+    mark: str
+    at_m: float
+    left_m: float
+    right_m: float
+    free_m: float
+
+
+@dataclass(frozen=True, slots=True)
 class Column:
     """Rigid sheets above each other, as wide as one sheet covers.
 
@@ -117,6 +136,8 @@ class EndLaid(Explained):
         openings_m2: Openings, as far as they lie in the outline, overlaps once, m2.
         net_m2: What is closed, m2.
         foot_m: Along the ground between the feet, less what stands open there, m.
+        rails: Rails, from below.
+        seams: Seams of the film, from below; none without film.
         bands: What each sheet of film covers, from below; none without film.
         rigid: The rigid sheets, or None.
     """
@@ -132,5 +153,7 @@ class EndLaid(Explained):
     openings_m2: float
     net_m2: float
     foot_m: float
+    rails: tuple[Crossing, ...]
+    seams: tuple[Crossing, ...]
     bands: tuple[Band, ...]
     rigid: RigidWall | None

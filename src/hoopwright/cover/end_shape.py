@@ -70,6 +70,25 @@ class EndShape:
         left_m, right_m = self.room(box.low_m, box.high_m)
         return left_m - TOUCH_M <= box.left_m and box.right_m <= right_m + TOUCH_M
 
+    def free_m(self, height_m: float, boxes: Sequence[Box]) -> float:
+        """Return how much of a level line from side to side no rectangle takes, m.
+
+        Source:
+            Derived here: the line less the stretches taken, overlaps once; a line along an edge of
+            a rectangle is free, but along its lower edge on the ground.
+        """
+        left_m, right_m = self.reach_at(height_m)
+        taken = sorted(
+            (max(left_m, box.left_m), min(right_m, box.right_m))
+            for box in boxes
+            if box.low_m < height_m < box.high_m or box.low_m <= TOUCH_M >= height_m
+        )
+        found_m, at_m = 0.0, left_m
+        for from_m, to_m in taken:
+            found_m += max(0.0, from_m - at_m)
+            at_m = max(at_m, to_m)
+        return found_m + max(0.0, right_m - at_m)
+
     def highest(self, left_m: float, right_m: float) -> float:
         """Return the greatest height of the outline between two places across, m.
 

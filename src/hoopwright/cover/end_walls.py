@@ -5,7 +5,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from hoopwright.cover.cover import Area, Piece, Surface
-from hoopwright.cover.end_laid import Band, EndLaid, Opening, OpeningUse
+from hoopwright.cover.end_laid import Band, Crossing, EndLaid, Opening, OpeningUse
 from hoopwright.cover.end_shape import TOUCH_M, EndShape, end_shape
 from hoopwright.cover.end_sheets import lay_rigid
 from hoopwright.cover.sheet import Place, cut_piece
@@ -58,7 +58,7 @@ def _lay_end(
     openings_m2 = shape.covered_m2(boxes)
     net_m2 = gross_m2 - openings_m2
     left_m, right_m = shape.widest(0.0, shape.height_m)
-    foot_m = _free_foot(shape, boxes)
+    seams_m = end.seams_m if end.film is not None else ()
     return EndLaid(
         mark=mark,
         closed=cover_of(end),
@@ -70,7 +70,9 @@ def _lay_end(
         gross_m2=gross_m2,
         openings_m2=openings_m2,
         net_m2=net_m2,
-        foot_m=foot_m,
+        foot_m=shape.free_m(0.0, boxes),
+        rails=tuple(_crossings(shape, boxes, end.rails_m, f"{mark}/rail")),
+        seams=tuple(_crossings(shape, boxes, seams_m, f"{mark}/seam")),
         bands=tuple(_bands(shape, end.seams_m, lap_m)) if end.film is not None else (),
         rigid=None if end.rigid is None else lay_rigid(shape, end.rigid, net_m2),
         workings=LaterWorkings(lambda: _workings(shape, openings, gross_m2, openings_m2)),
@@ -107,19 +109,14 @@ def _widest_at(shape: EndShape, left_m: float, right_m: float) -> float:
     return min(spots)
 
 
-def _free_foot(shape: EndShape, boxes: tuple[Box, ...]) -> float:
-    """Return the length of the foot of the wall that no opening takes, m."""
-    left_m, right_m = shape.outline[0][0], shape.outline[-1][0]
-    taken = sorted(
-        (max(left_m, box.left_m), min(right_m, box.right_m))
-        for box in boxes
-        if box.low_m <= TOUCH_M
-    )
-    free_m, at_m = 0.0, left_m
-    for from_m, to_m in taken:
-        free_m += max(0.0, from_m - at_m)
-        at_m = max(at_m, to_m)
-    return free_m + max(0.0, right_m - at_m)
+def _crossings(
+    shape: EndShape, boxes: tuple[Box, ...], heights_m: tuple[float, ...], mark: str
+) -> Iterator[Crossing]:
+    for n, at_m in enumerate(heights_m):
+        inside = at_m < shape.height_m
+        left_m, right_m = shape.reach_at(at_m) if inside else (0.0, 0.0)
+        free_m = shape.free_m(at_m, boxes) if inside else 0.0
+        yield Crossing(f"{mark}/{n}", at_m, left_m, right_m, free_m)
 
 
 def _workings(
