@@ -2,14 +2,15 @@
 
 Where film is gripped: along the hip boards, along the baseboard under fixed film and under
 drop-down curtains, over both end bows, over the bow under a cross seam, down the bows that hold
-fixed film, and around doors. Under a curtain that rolls up there is no channel at the baseboard.
+fixed film, along the seams of end walls and round their doors, vents and fan openings. Under a
+curtain that rolls up there is no channel at the baseboard.
 
 On the hip board the roof has a run. The side film has one of its own or shares the roof's. Of a
 woven curtain the top slides into a profile, and a drop-down one has no edge there: on such sides
 only pockets and strips have film to hold at the hip.
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from hoopwright.cover.cover import CurtainSpan, FixedSpan
@@ -52,7 +53,7 @@ def count_channel(site: Site) -> Iterator[Need]:
         One run of wire in each run of channel holds all layers; screws at the catalogue's spacing
         with one at each end: common practice, no published source.
     """
-    for finder in (_hip_runs, _curtain_runs, _fixed_runs, _end_runs, _seam_runs, _door_runs):
+    for finder in FINDERS:
         for run in finder(site):
             screw = f"channel_screw_{run.ground}"
             spacing_m = site.spacing_m(screw)
@@ -286,17 +287,44 @@ def _seam_runs(site: Site) -> Iterator[Run]:
         )
 
 
-def _door_runs(site: Site) -> Iterator[Run]:
-    for at, end in enumerate(site.ends):
-        for door in end.doors if end.film is not None else ():
+def _opening_runs(site: Site) -> Iterator[Run]:
+    """Return the runs round doors, vents and fan openings in film."""
+    for end, wall in zip(site.ends, site.cover.ends, strict=True):
+        for opening in wall.openings if wall.closed == "film" else ():
+            width_m, height_m = opening.width_m, opening.height_m
+            door = opening.use == "door"
             yield Run(
-                2 * door.height_m + door.width_m,
+                2 * height_m + (1 if door else 2) * width_m,
                 "wood",
-                phrase("{end}: door frame", end=end.name),
-                f"end/{at}",
-                "Twice the height and once the width of the door",
-                (Term("door height", door.height_m, "m"), Term("door width", door.width_m, "m")),
+                phrase("{end}: " + f"{opening.use} frame", end=end.name),
+                opening.mark,
+                "Twice the height and once the width of the door"
+                if door
+                else "Twice the height and twice the width of the opening",
+                (
+                    Term(f"{opening.use} height", height_m, "m"),
+                    Term(f"{opening.use} width", width_m, "m"),
+                ),
             )
+
+
+def _wall_seam_runs(site: Site) -> Iterator[Run]:
+    """Return the runs at the seams of end walls."""
+    for end, wall in zip(site.ends, site.cover.ends, strict=True):
+        for seam in wall.seams:
+            if seam.free_m > TOUCH_M:
+                yield Run(
+                    seam.free_m,
+                    "wood",
+                    phrase("{end}: seam at {at}", end=end.name, at=(seam.at_m, "m")),
+                    seam.mark,
+                    "Along the rail from side to side, less the openings it meets; one run holds "
+                    "both sheets",
+                    (
+                        Term("end wall there", seam.right_m - seam.left_m, "m"),
+                        Term("free of openings", seam.free_m, "m"),
+                    ),
+                )
 
 
 def _curtain_name(site: Site, span: CurtainSpan, text: str) -> Phrase:
@@ -312,3 +340,14 @@ def _span_name(site: Site, span: FixedSpan) -> Phrase:
     if kind == "strip":
         return phrase("{side}: strip behind split {number}", side=side, number=int(rest[0]) + 1)
     return phrase("{side}: fixed film", side=side)
+
+
+FINDERS: tuple[Callable[[Site], Iterator[Run]], ...] = (
+    _hip_runs,
+    _curtain_runs,
+    _fixed_runs,
+    _end_runs,
+    _seam_runs,
+    _wall_seam_runs,
+    _opening_runs,
+)
