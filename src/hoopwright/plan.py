@@ -17,16 +17,24 @@ from hoopwright.checks import Case, check_farm, check_tunnel, sort_findings
 from hoopwright.checks.variant import TunnelPlan, Variant
 from hoopwright.cost import Cost, price_order
 from hoopwright.cover import Cover, lay_skin
-from hoopwright.curtain import work_curtains
+from hoopwright.curtain import CurtainWork, work_curtains
 from hoopwright.farm import Bench, Catalogue, Climate, Farm, Limits, Money, Tunnel, Weather
 from hoopwright.farm.skin import Covering
 from hoopwright.heat import Warmth, warm_tunnel
-from hoopwright.inflation import fill_cells
+from hoopwright.inflation import Inflation, fill_cells
 from hoopwright.order import Order, place_order
+from hoopwright.outfit import Outfit, fit_out
 from hoopwright.pressure import Held, hold_air
 from hoopwright.quantity.finding import Finding
 from hoopwright.survey import Survey, survey_frame
-from hoopwright.takeoff import count_parts
+from hoopwright.takeoff import (
+    Need,
+    Sheets,
+    count_parts,
+    keep_film,
+    keep_parts,
+    mend_film,
+)
 
 __all__ = ["Plan", "Remembered", "TunnelPlan", "Variant", "plan", "preview"]
 
@@ -70,7 +78,10 @@ _curtains = Remembered(work_curtains)
 _inflation = Remembered(fill_cells)
 _airing = Remembered(air_tunnel)
 _held = Remembered(hold_air)
-_needs = Remembered(count_parts)
+_outfit = Remembered(fit_out)
+_sheets = Remembered(keep_film)
+_counted = Remembered(count_parts)
+_needs = Remembered(keep_parts)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -250,19 +261,60 @@ def _skin_tunnel(
         weather,
         skin.allowances.bar_wrap_m,
     )
-    inflation = _inflation(survey, skin, sides, ends, air, cover, bench)
+    sheets = _sheets(cover, tunnel.condition, survey, skin.allowances)
+    inflation = _inflation(survey, skin, sides, ends, air, cover, bench, sheets.old_places)
     airing = _airing(survey, sides, curtains, weather)
-    needs = _needs(frame, survey, skin, sides, ends, air, cover, curtains, inflation, catalogue)
-    order = place_order(((tunnel.name, needs),), ((tunnel.name, cover.pieces),), catalogue)
+    outfit = _outfit(survey, frame.boards, sides, cover, airing, tunnel.rain, tunnel.shade)
+    needs = _count(tunnel, survey, cover, curtains, inflation, outfit, sheets, catalogue)
+    order = _order(((tunnel.name, needs, sheets),), catalogue)
     cost = price_order(order, money, survey.floor_area_m2, inflation.bench_min, bench, False)
     return Variant(
         cover=cover,
         curtains=curtains,
         inflation=inflation,
         airing=airing,
+        outfit=outfit,
         needs=needs,
+        sheets=sheets,
         order=order,
         cost=cost,
+    )
+
+
+def _count(
+    tunnel: Tunnel,
+    survey: Survey,
+    cover: Cover,
+    curtains: tuple[CurtainWork, ...],
+    inflation: Inflation,
+    outfit: Outfit,
+    sheets: Sheets,
+    catalogue: Catalogue,
+) -> tuple[Need, ...]:
+    """Return what each place needs, and what of it stays."""
+    counted = _counted(
+        tunnel.frame,
+        survey,
+        tunnel.skin,
+        tunnel.sides,
+        tunnel.ends,
+        tunnel.air,
+        cover,
+        curtains,
+        inflation,
+        outfit,
+        catalogue,
+    )
+    return (*_needs(counted, tunnel.condition, survey, cover, catalogue), *mend_film(sheets))
+
+
+def _order(taken: tuple[tuple[str, tuple[Need, ...], Sheets], ...], catalogue: Catalogue) -> Order:
+    """Return the order of tunnels: name, needs and sheets of each."""
+    return place_order(
+        tuple((name, needs) for name, needs, _ in taken),
+        tuple((name, sheets.ordered) for name, _, sheets in taken),
+        catalogue,
+        tuple((name, sheets.kept) for name, _, sheets in taken),
     )
 
 
@@ -281,11 +333,8 @@ def _lay(covering: Covering, tunnel: Tunnel, survey: Survey, catalogue: Catalogu
 def _whole_order(farm: Farm, tunnels: tuple[TunnelPlan, ...]) -> Order:
     if len(tunnels) == 1:
         return tunnels[0].chosen.order
-    return place_order(
-        tuple((t.name, t.chosen.needs) for t in tunnels),
-        tuple((t.name, t.chosen.cover.pieces) for t in tunnels),
-        farm.catalogue,
-    )
+    taken = tuple((t.name, t.chosen.needs, t.chosen.sheets) for t in tunnels)
+    return _order(taken, farm.catalogue)
 
 
 def _whole_cost(farm: Farm, tunnels: tuple[TunnelPlan, ...], order: Order) -> Cost:

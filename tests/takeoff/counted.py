@@ -5,11 +5,13 @@ from importlib.resources import files
 
 import msgspec
 
+from hoopwright.airing import air_tunnel
 from hoopwright.cover import lay_skin
 from hoopwright.curtain import work_curtains
 from hoopwright.farm import Bench, Catalogue, Limits, Tunnel, Weather
 from hoopwright.farm.skin import Covering
 from hoopwright.inflation import fill_cells
+from hoopwright.outfit import fit_out
 from hoopwright.quantity.working import words
 from hoopwright.survey import survey_frame
 from hoopwright.takeoff import Need, count_parts
@@ -69,6 +71,15 @@ def site(
         cover=cover,
         curtains=curtains,
         inflation=fill_cells(survey, skin, sides, ends, air, cover, Bench()),
+        outfit=fit_out(
+            survey,
+            tunnel.frame.boards,
+            sides,
+            cover,
+            air_tunnel(survey, sides, curtains, Weather()),
+            tunnel.rain,
+            tunnel.shade,
+        ),
         catalogue=catalogue,
     )
 
@@ -90,6 +101,7 @@ def count(
         s.cover,
         s.curtains,
         s.inflation,
+        s.outfit,
         s.catalogue,
     )
 

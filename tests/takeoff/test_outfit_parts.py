@@ -12,7 +12,7 @@ from takeoff.counted import places, site, total, whole_catalogue
 
 
 def _count(made: Tunnel) -> tuple[Need, ...]:
-    return tuple(count_outfit(fitted(made), site(made)))
+    return tuple(count_outfit(site(made)))
 
 
 def test_nothing_added_takes_nothing() -> None:

@@ -10,10 +10,11 @@ from hoopwright.curtain import CurtainWork
 from hoopwright.heat import Warmth
 from hoopwright.inflation import Inflation
 from hoopwright.order import Order
+from hoopwright.outfit import Outfit
 from hoopwright.pressure import Held
 from hoopwright.quantity.finding import Finding
 from hoopwright.survey import Survey
-from hoopwright.takeoff import Need
+from hoopwright.takeoff import Need, Sheets
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,7 +26,9 @@ class Variant:
         curtains: Mechanics of each curtain.
         inflation: Seals, cells, jumpers.
         airing: What opens and what air passes.
-        needs: What each place needs.
+        outfit: Gutters, shade cloth, insect screens.
+        needs: What each place needs, and what of it stays.
+        sheets: Sheets to cut and sheets that stay.
         order: What to buy for this tunnel by itself.
         cost: What that costs, without freight.
     """
@@ -34,7 +37,9 @@ class Variant:
     curtains: tuple[CurtainWork, ...]
     inflation: Inflation
     airing: Airing
+    outfit: Outfit
     needs: tuple[Need, ...]
+    sheets: Sheets
     order: Order
     cost: Cost
 

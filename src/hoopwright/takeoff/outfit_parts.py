@@ -7,7 +7,7 @@ the two bows beside the opening.
 import math
 from collections.abc import Iterator
 
-from hoopwright.outfit import Gutter, Outfit, ShadeLaid, SideScreen
+from hoopwright.outfit import Gutter, ShadeLaid, SideScreen
 from hoopwright.quantity.working import DERIVED, PRACTICE, Phrase, Term, phrase
 from hoopwright.takeoff.need import Need, Place
 from hoopwright.takeoff.places import SIDES
@@ -18,16 +18,13 @@ GROMMETS_AT_A_LAP = 2
 NOTHING = 1e-9
 
 
-def count_outfit(outfit: Outfit, site: Site) -> Iterator[Need]:
+def count_outfit(site: Site) -> Iterator[Need]:
     """Return what gutters, shade cloth and screens take.
-
-    Args:
-        outfit: What is added to the skin.
-        site: The tunnel it is added to.
 
     Source:
         Sizes are those of the outfit; rules of fixing: common practice, no published source.
     """
+    outfit = site.outfit
     if outfit.rain is not None:
         for gutter in outfit.rain.gutters:
             yield from _count_gutter(gutter, site)

@@ -10,19 +10,24 @@ from hoopwright.farm.frame import Frame
 from hoopwright.farm.side import Side
 from hoopwright.farm.skin import End, Skin
 from hoopwright.inflation.inflation import Inflation
+from hoopwright.outfit.outfit import Outfit
 from hoopwright.survey.survey import Survey
 from hoopwright.takeoff.air_parts import count_air, count_tapes
 from hoopwright.takeoff.curtain_parts import count_curtains
+from hoopwright.takeoff.end_parts import count_rigid
 from hoopwright.takeoff.need import Need
+from hoopwright.takeoff.outfit_parts import count_outfit
 from hoopwright.takeoff.runs import count_boards, count_channel
 from hoopwright.takeoff.site import Site
 
 RULES: tuple[Callable[[Site], Iterator[Need]], ...] = (
     count_channel,
     count_boards,
+    count_rigid,
     count_curtains,
     count_air,
     count_tapes,
+    count_outfit,
 )
 
 
@@ -36,6 +41,7 @@ def count_parts(
     cover: Cover,
     curtains: tuple[CurtainWork, ...],
     inflation: Inflation,
+    outfit: Outfit,
     catalogue: Catalogue,
 ) -> tuple[Need, ...]:
     """Return what each place of a tunnel needs of each part, film apart.
@@ -50,6 +56,7 @@ def count_parts(
         cover: The skin as laid.
         curtains: How each curtain works.
         inflation: Seals, cells, jumpers.
+        outfit: Gutters, shade cloth, insect screens.
         catalogue: What can be bought. A part it lacks is counted all the same.
 
     Returns:
@@ -68,6 +75,7 @@ def count_parts(
         cover=cover,
         curtains=curtains,
         inflation=inflation,
+        outfit=outfit,
         catalogue=catalogue,
     )
     return tuple(found for rule in RULES for found in rule(site) if found.quantity > 0)

@@ -17,6 +17,7 @@ from hoopwright.farm.frame import Frame
 from hoopwright.farm.side import Panel, Side
 from hoopwright.farm.skin import End, Skin
 from hoopwright.inflation.inflation import Inflation
+from hoopwright.outfit.outfit import Outfit
 from hoopwright.quantity.working import PRACTICE, Phrase, Term, Working
 from hoopwright.survey.survey import Survey
 from hoopwright.takeoff.need import Need, Place
@@ -39,6 +40,7 @@ class Site:
         cover: The skin as laid, in the covering that is counted.
         curtains: How each curtain works.
         inflation: Seals, cells, jumpers.
+        outfit: Gutters, shade cloth, insect screens.
         catalogue: What can be bought.
     """
 
@@ -51,6 +53,7 @@ class Site:
     cover: Cover
     curtains: tuple[CurtainWork, ...]
     inflation: Inflation
+    outfit: Outfit
     catalogue: Catalogue
 
     def own(self, side: int) -> bool:
