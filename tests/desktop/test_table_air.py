@@ -29,7 +29,7 @@ from hoopwright.pressure.holding import filling
 from samples import double_tunnel, small_farm, tunnel
 
 CELLS, HOSES, FILLING, BLOWERS, SEALS, FILM, READINGS, HEAT = range(8)
-AIR = 4
+AIR = 5
 INCH_WATER_PA = 249.0889
 CFM_M3_S = 0.3048**3 / 60
 Opened = Callable[..., tuple[Session, AirTab]]

@@ -12,15 +12,16 @@ from pytestqt.qtbot import QtBot
 from hoopwright.curtain import course
 from hoopwright.desktop.palette import app_palette
 from hoopwright.desktop.session import Session
-from hoopwright.desktop.table_air import AirTab
 from hoopwright.desktop.table_air_rows import cell_rows
 from hoopwright.desktop.table_checks import ChecksTab, check_rows
 from hoopwright.desktop.table_coverings import CoveringsTab, covering_rows
 from hoopwright.desktop.table_model import RowsModel
 from hoopwright.desktop.table_order import film_rows, pack_words, roll_rows, takeoff_rows
+from hoopwright.desktop.table_parts import PartedTab
 from hoopwright.desktop.table_prices import HOLDS, PRICE, PricesTab, price_rows
 from hoopwright.desktop.table_rows import Cell, Column, Row, cell_text, heading_text
 from hoopwright.desktop.table_tab import Tab
+from hoopwright.desktop.table_tape_rows import tape_rows
 from hoopwright.desktop.table_travel import travel_rows
 from hoopwright.desktop.table_view import RowsView
 from hoopwright.desktop.table_work import curtain_rows
@@ -30,7 +31,7 @@ from hoopwright.farm.change import move_split
 from samples import double_tunnel, side, small_farm, tunnel
 
 Opened = Callable[..., tuple[Session, Tables]]
-TAKEOFF, FILM, CURTAINS, TRAVEL, AIR, ROLLS, COVERINGS, CHECKS, PRICES = range(9)
+READINGS, TAKEOFF, FILM, CURTAINS, TRAVEL, AIR, ROLLS, COVERINGS, CHECKS, PRICES = range(10)
 LENGTH = 4
 CTRL = Qt.KeyboardModifier.ControlModifier
 
@@ -329,7 +330,7 @@ def test_every_table_has_a_name_and_tab_leaves_it(opened: Opened, qtbot: QtBot) 
     _session, tables = opened()
     for n, tab in enumerate(tables.tabs):
         tables.setCurrentIndex(n)
-        name = tab.shown.title if isinstance(tab, AirTab) else tables.tabText(n)
+        name = tab.shown.title if isinstance(tab, PartedTab) else tables.tabText(n)
         assert tab.view.accessibleName() == name
         assert not tab.view.tabKeyNavigation()
         for column in range(tab.view.model().columnCount()):
@@ -339,6 +340,7 @@ def test_every_table_has_a_name_and_tab_leaves_it(opened: Opened, qtbot: QtBot) 
 def test_rows_of_each_table_fit_their_columns(opened: Opened) -> None:
     session, tables = opened()
     made = (
+        tape_rows(session, (1, 9)),
         takeoff_rows(session.plan.order, session.units),
         film_rows(session),
         curtain_rows(session),

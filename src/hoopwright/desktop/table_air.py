@@ -1,9 +1,6 @@
 """The tab of the air between two layers: a row of parts, each a table, with pictures where apt."""
 
-from functools import cached_property
-
-from PySide6.QtCore import QCoreApplication, Signal
-from PySide6.QtWidgets import QStackedWidget, QTabBar, QVBoxLayout, QWidget
+from PySide6.QtCore import QCoreApplication
 
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.table_air_rows import (
@@ -21,10 +18,10 @@ from hoopwright.desktop.table_air_rows import (
 )
 from hoopwright.desktop.table_filling import FillingTab
 from hoopwright.desktop.table_heat import HeatTab
+from hoopwright.desktop.table_parts import PartedTab
 from hoopwright.desktop.table_readings import ReadingsTab
 from hoopwright.desktop.table_seals import SealsTab
 from hoopwright.desktop.table_tab import Tab
-from hoopwright.desktop.table_view import RowsView
 from hoopwright.pressure import BlowerTry
 
 
@@ -69,42 +66,15 @@ class BlowersTab(Tab):
         return next((tried for tried in tries if tried.key in keys), None)
 
 
-class AirTab(QWidget):
-    """The parts of the tab, made when the tab is seen first; the one that is seen is fresh.
-
-    Signals:
-        row_chosen(Row row): When somebody chose a row of a part.
-    """
-
-    row_chosen = Signal(object)
+class AirTab(PartedTab):
+    """The parts of the air between two layers."""
 
     def __init__(self, session: Session, title: str) -> None:
         """Make an empty tab."""
-        super().__init__()
-        self.session, self.title = session, title
-        self.row = QTabBar()
-        self.row.setDrawBase(False)
-        self.row.setExpanding(False)
-        self.row.setAccessibleName(QCoreApplication.translate("Tables", "Parts of the air"))
-        self.stack = QStackedWidget()
-        box = QVBoxLayout(self)
-        box.setContentsMargins(0, 0, 0, 0)
-        box.setSpacing(0)
-        box.addWidget(self.row)
-        box.addWidget(self.stack, 1)
+        super().__init__(session, title, QCoreApplication.translate("Tables", "Parts of the air"))
 
-    @cached_property
-    def parts(self) -> tuple[Tab, ...]:
-        """The parts, made when they are needed first and filled when they are seen."""
-        parts = self._make_parts()
-        for part in parts:
-            self.row.addTab(part.title)
-            self.stack.addWidget(part)
-            part.row_chosen.connect(self.row_chosen)
-        self.row.currentChanged.connect(self.on_part_changed)
-        return parts
-
-    def _make_parts(self) -> tuple[Tab, ...]:
+    def make_parts(self) -> tuple[Tab, ...]:
+        """Return the parts in their order."""
         session = self.session
 
         def said(words: str) -> str:
@@ -120,40 +90,3 @@ class AirTab(QWidget):
             ReadingsTab(session, said("Readings")),
             HeatTab(session, said("Heat")),
         )
-
-    @property
-    def shown(self) -> Tab:
-        """The part that is seen."""
-        parts = self.parts
-        return parts[self.row.currentIndex()]
-
-    @property
-    def view(self) -> RowsView:
-        """The table that is seen."""
-        return self.shown.view
-
-    @property
-    def stale(self) -> bool:
-        """Whether the part that is seen waits to be filled."""
-        return "parts" not in self.__dict__ or self.shown.stale
-
-    @stale.setter
-    def stale(self, stale: bool) -> None:
-        """Mark every part; those that are not made yet wait anyway."""
-        for part in self.__dict__.get("parts", ()):
-            part.stale = stale
-
-    def refresh(self) -> None:
-        """Fill the part that is seen."""
-        self.shown.refresh()
-
-    def follow(self, mark: str) -> None:
-        """Choose the rows that a mark on the canvas belongs to."""
-        self.shown.follow(mark)
-
-    def on_part_changed(self, index: int) -> None:
-        """Show another part, filled when it is stale."""
-        self.stack.setCurrentIndex(index)
-        if self.shown.stale:
-            self.shown.refresh()
-        self.shown.follow(self.session.mark)

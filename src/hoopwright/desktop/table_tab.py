@@ -50,7 +50,7 @@ class Tab(QWidget):
         self.stale = True
         self.model = model or RowsModel(columns)
         self.model.setParent(self)
-        self.view = RowsView(self.model, title, self)
+        self.view = self.make_view()
         self.bar = QHBoxLayout()
         self.bar.setContentsMargins(6, 2, 6, 2)
         self.bar.setSpacing(18)
@@ -63,6 +63,10 @@ class Tab(QWidget):
         box.addLayout(self.bar)
         self.bar.addStretch(1)
         self.view.row_chosen.connect(self.row_chosen)
+
+    def make_view(self) -> RowsView:
+        """Return the table on the screen."""
+        return RowsView(self.model, self.title, self)
 
     @property
     def pending(self) -> bool:

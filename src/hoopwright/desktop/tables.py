@@ -18,9 +18,11 @@ from hoopwright.desktop.table_order import (
     roll_totals,
     takeoff_rows,
 )
+from hoopwright.desktop.table_parts import PartedTab
 from hoopwright.desktop.table_prices import PricesTab
 from hoopwright.desktop.table_rows import Row, Total
 from hoopwright.desktop.table_tab import Tab
+from hoopwright.desktop.table_tape import TapeTab
 from hoopwright.desktop.table_travel import TravelTab
 from hoopwright.desktop.table_work import CURTAIN_COLUMNS, curtain_rows
 from hoopwright.farm import Farm
@@ -81,6 +83,7 @@ class Tables(QTabWidget):
         for tab in self.tabs:
             self.addTab(tab, tab.title)
             tab.row_chosen.connect(self.on_row_chosen)
+        self.setCurrentWidget(next(tab for tab in self.tabs if isinstance(tab, TakeoffTab)))
         self.setDocumentMode(True)
         self.setMinimumHeight(LEAST_HEIGHT_PX)
         self.tabBar().setAccessibleName(QCoreApplication.translate("Tables", "Tables"))
@@ -91,13 +94,15 @@ class Tables(QTabWidget):
         session.mark_picked.connect(self.on_mark_picked)
         self.refresh()
 
-    def _make_tabs(self) -> tuple[Tab | AirTab, ...]:
+    def _make_tabs(self) -> tuple[Tab | PartedTab, ...]:
         session = self._session
         film = QCoreApplication.translate("Tables", "Film")
         rolls = QCoreApplication.translate("Tables", "Rolls")
         curtains = QCoreApplication.translate("Tables", "Curtains")
         air = QCoreApplication.translate("Tables", "Air")
+        readings = QCoreApplication.translate("Tables", "Readings")
         return (
+            TapeTab(session, readings),
             TakeoffTab(session, QCoreApplication.translate("Tables", "Takeoff")),
             Tab(session, film, FILM_COLUMNS, film_rows, film_totals, of_order=True),
             Tab(session, curtains, CURTAIN_COLUMNS, curtain_rows),
@@ -110,10 +115,10 @@ class Tables(QTabWidget):
         )
 
     @property
-    def shown(self) -> Tab | AirTab:
+    def shown(self) -> Tab | PartedTab:
         """The tab that is seen."""
         tab = self.currentWidget()
-        assert isinstance(tab, Tab | AirTab)
+        assert isinstance(tab, Tab | PartedTab)
         return tab
 
     def on_farm_changed(self, _before: Farm, _after: Farm) -> None:
