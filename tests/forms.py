@@ -5,6 +5,8 @@ from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QLineEdit, QWi
 from pytestqt.qtbot import QtBot
 
 from hoopwright.desktop.details import Details
+from hoopwright.desktop.session import Session
+from hoopwright.farm import Farm
 
 
 def named(panel: Details, name: str) -> QWidget:
@@ -56,3 +58,41 @@ def choose(qtbot: QtBot, panel: Details, name: str, words: str) -> None:
 def said_by(panel: Details) -> str:
     """Return all plain words that are seen."""
     return "\n".join(w.text() for w in panel.findChildren(QLabel) if w.isVisible())
+
+
+def open_panel(
+    qtbot: QtBot, farm: Farm, group: str = "", mark: str = ""
+) -> tuple[Session, Details]:
+    """Open the panel of a farm with one of its groups open and something picked."""
+    session = Session(farm)
+    panel = Details(session)
+    session.setParent(panel)
+    qtbot.addWidget(panel)
+    panel.resize(330, 1200)
+    panel.show()
+    for part in panel.groups:
+        part.header.setChecked(part.title == group)
+    session.pick(mark)
+    return session, panel
+
+
+def offers(panel: Details, name: str) -> list[str]:
+    """Return what a list offers to choose from."""
+    box = named(panel, name)
+    assert isinstance(box, QComboBox)
+    return [box.itemText(n) for n in range(box.count())]
+
+
+def names_in(panel: Details, title: str) -> list[str]:
+    """Return what the stops of Tab in a group are read aloud as."""
+    group = next(g for g in panel.groups if g.title == title)
+    return [stop.accessibleName() for stop in group.form.stops]
+
+
+def step_down(qtbot: QtBot, panel: Details, name: str) -> str:
+    """Choose what comes next in a list by key and return what it shows then."""
+    box = named(panel, name)
+    assert isinstance(box, QComboBox)
+    box.setFocus()
+    qtbot.keyClick(box, Qt.Key.Key_Down)
+    return box.currentText()

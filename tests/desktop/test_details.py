@@ -179,17 +179,6 @@ def test_splits_and_doors_come_and_go_by_their_buttons(qtbot: QtBot, opened: Ope
     assert len(session.tunnel.ends[0].doors) == 1
 
 
-def test_end_wall_without_film_shows_no_film(qtbot: QtBot, opened: Opened) -> None:
-    session, panel = opened()
-    ticks = [
-        w for w in panel.groups[5].form.stops if w.accessibleName() == "Ends: covered with film"
-    ]
-    qtbot.keyClick(ticks[0], Qt.Key.Key_Space)
-    assert session.tunnel.ends[0].film is None
-    names = [w.accessibleName() for w in panel.groups[5].form.stops]
-    assert names.count("Ends: outer film") == 1
-
-
 def test_tax_and_units_of_the_farm_are_changed(qtbot: QtBot, opened: Opened) -> None:
     session, panel = opened()
     type_into(qtbot, line_named(panel, "Farm: sales tax"), "6.5")

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 from hoopwright.desktop.details_items import Act, Entry, Special
+from hoopwright.desktop.details_specials import SPECIALS
 from hoopwright.desktop.field import UNLIMITED, Between
 from hoopwright.desktop.jumpers import (
     add_jumper_on,
@@ -10,38 +11,22 @@ from hoopwright.desktop.jumpers import (
     remove_jumper_at,
     work_out_jumpers,
 )
-from hoopwright.farm import (
-    Door,
-    EvenBows,
-    Farm,
-    Heating,
-    ListedBows,
-    Side,
-    Tunnel,
-    bow_positions,
-    change,
-)
-from hoopwright.farm.begin import DOOR_M
-from hoopwright.farm.change_shape import SHAPES, with_shape
+from hoopwright.farm import EvenBows, Farm, Side, Tunnel, bow_positions, change, change_ends
+from hoopwright.farm.change_condition import add_state, remove_state
+from hoopwright.farm.change_shape import add_point, remove_point
 from hoopwright.farm.entered import describe
 from hoopwright.farm.side import MOVING
-from hoopwright.survey.bow_curve import bow_curve
+from hoopwright.farm.skin import CutKind
 
-POINTS_OF_SPAN = 8
-"""A bow that becomes a measured one gets points this often, as shares of its span."""
+CUT_KINDS: tuple[CutKind, ...] = ("vent", "fan")
+"""What an opening can be for, in the order of the acts that add one."""
 
 
 def value_of(item: Entry | Special, farm: Farm, tunnel: Tunnel) -> object:
     """Return what stands in a line."""
     if isinstance(item, Entry):
         return change.value_at(tunnel if item.root == "tunnel" else farm, item.path)
-    if item.kind == "shape":
-        return SHAPES[type(tunnel.frame.profile)]
-    if item.kind == "positions":
-        return bow_positions(tunnel.frame.bows)
-    if item.kind == "heated":
-        return tunnel.heating is not None
-    return tunnel.ends[item.place].film is not None
+    return SPECIALS[item.kind].read(tunnel, item.place)
 
 
 def with_entered(item: Entry | Special, farm: Farm, index: int, value: object) -> Farm:
@@ -50,64 +35,33 @@ def with_entered(item: Entry | Special, farm: Farm, index: int, value: object) -
     Raises:
         ValueError: The value cannot be; the message says why and what to do.
     """
-    if isinstance(item, Entry) and item.root == "farm":
+    if isinstance(item, Special):
+        known = SPECIALS[item.kind]
+        tunnel = known.change(farm.tunnels[index], item.place, value, farm.catalogue)
+        return change.with_tunnel(farm, index, tunnel)
+    if item.root == "farm":
         changed = change.with_value(farm, item.path, value)
         assert isinstance(changed, Farm)
         return changed
-    tunnel = farm.tunnels[index]
-    if isinstance(item, Entry) and item.owner is Side and item.name == "kind":
+    return change.with_tunnel(farm, index, _with_value(item, farm, farm.tunnels[index], value))
+
+
+def _with_value(item: Entry, farm: Farm, tunnel: Tunnel, value: object) -> Tunnel:
+    """Return the tunnel with another value in a line, and with what hangs on it."""
+    if item.owner is Side and item.name == "kind":
         side = item.path[1]
         assert isinstance(side, int)
         assert value in ("fixed", *MOVING)
-        tunnel = change.set_side_kind(tunnel, side, value, farm.catalogue)
-    elif isinstance(item, Entry):
-        tunnel = change.with_tunnel_value(tunnel, item.path, value)
-    else:
-        tunnel = _SPECIAL[item.kind](tunnel, item.place, value)
-    return change.with_tunnel(farm, index, tunnel)
+        return change.set_side_kind(tunnel, side, value, farm.catalogue)
+    match item.path:
+        case ("ends", int(end), "rails_m", int(index)):
+            assert isinstance(value, float)
+            return change_ends.move_rail(tunnel, end, index, value)
+    return change.with_tunnel_value(tunnel, item.path, value)
 
 
-def _with_shape(tunnel: Tunnel, _place: int, shape: object) -> Tunnel:
-    profile = tunnel.frame.profile
-    assert shape in ("round", "gothic", "rafters", "measured")
-    if shape != "measured":
-        return with_shape(tunnel, shape, ())
-    outline = bow_curve(profile, 0.0).outline(profile.span_m / POINTS_OF_SPAN)
-    return with_shape(tunnel, shape, outline)
-
-
-def _with_positions(tunnel: Tunnel, _place: int, positions: object) -> Tunnel:
-    assert isinstance(positions, tuple)
-    return change.with_tunnel_value(tunnel, ("frame", "bows"), ListedBows(positions_m=positions))
-
-
-def _with_covered(tunnel: Tunnel, place: int, covered: object) -> Tunnel:
-    film = tunnel.skin.pockets if covered else None
-    return change.with_tunnel_value(tunnel, ("ends", place, "film"), film)
-
-
-def _with_heated(tunnel: Tunnel, _place: int, heated: object) -> Tunnel:
-    return change.with_tunnel_value(tunnel, ("heating",), Heating() if heated else None)
-
-
-_SPECIAL: dict[str, Callable[[Tunnel, int, object], Tunnel]] = {
-    "shape": _with_shape,
-    "positions": _with_positions,
-    "covered": _with_covered,
-    "heated": _with_heated,
-}
-
-
-def _add_door(tunnel: Tunnel, end: int) -> Tunnel:
-    door = Door(width_m=DOOR_M[0], height_m=DOOR_M[1])
-    doors = (*tunnel.ends[end].doors, door)
-    return change.with_tunnel_value(tunnel, ("ends", end, "doors"), doors)
-
-
-def _remove_door(tunnel: Tunnel, end: int, index: int) -> Tunnel:
-    doors = tunnel.ends[end].doors
-    kept = doors[:index] + doors[index + 1 :]
-    return change.with_tunnel_value(tunnel, ("ends", end, "doors"), kept)
+def _add_cut(tunnel: Tunnel, end: int, kind: int) -> Tunnel:
+    return change_ends.add_cut(tunnel, end, CUT_KINDS[kind])
 
 
 ACTS: dict[str, Callable[..., Tunnel]] = {
@@ -115,8 +69,18 @@ ACTS: dict[str, Callable[..., Tunnel]] = {
     "remove split": change.remove_split,
     "add seam": change.add_seam,
     "remove seam": change.remove_seam,
-    "add door": _add_door,
-    "remove door": _remove_door,
+    "add door": change_ends.add_door,
+    "remove door": change_ends.remove_door,
+    "add cut": _add_cut,
+    "remove cut": change_ends.remove_cut,
+    "add rail": change_ends.add_rail,
+    "remove rail": change_ends.remove_rail,
+    "add end seam": change_ends.add_seam,
+    "remove end seam": change_ends.remove_seam,
+    "add point": add_point,
+    "remove point": remove_point,
+    "add state": add_state,
+    "remove state": remove_state,
     "add jumper": add_jumper_on,
     "remove jumper": remove_jumper_at,
     "work out jumpers": work_out_jumpers,
@@ -141,29 +105,54 @@ def with_act(act: Act, tunnel: Tunnel) -> Tunnel:
 def limits_of(entry: Entry, tunnel: Tunnel) -> Between:
     """Return between which values a line may be entered, in the unit of its field.
 
-    Splits, seams and hip boards are held by their neighbours, all else by the limits of its class.
+    What has neighbours is held by them, what stands in an end wall by the bow, a number of a bow
+    by how many there are; all else by the limits of its class.
     """
-    match entry.path:
-        case ("sides", int(side), "splits", int(index), "at_m"):
-            return Between(*change.split_range(tunnel, side, index))
-        case ("skin", "cross_seams_m", int(index)):
-            return Between(*change.seam_range(tunnel, index))
-        case ("frame", "boards", int(side), "hip_height_m"):
-            return Between(*change.hip_range(tunnel, side))
-        case ("air", "jumpers", int(index), "at_m"):
-            return Between(*jumper_range(tunnel, index))
-        case ("frame", "bows", "positions_m", int(index)):
-            return _bow_limits(tunnel, index)
+    held = _range_along(entry, tunnel) or _range_in_end(entry, tunnel)
+    if held is not None:
+        return Between(*held)
     for known in describe(entry.owner):
         if known.name == entry.name and known.low is not None and known.high is not None:
             return Between(known.low, known.high)
     return UNLIMITED
 
 
-def _bow_limits(tunnel: Tunnel, index: int) -> Between:
+def _range_along(entry: Entry, tunnel: Tunnel) -> tuple[float, float] | None:
+    """Return the range of what stands along the tunnel or on its sides, or None for all else."""
+    match entry.path:
+        case ("sides", int(side), "splits", int(index), "at_m"):
+            return change.split_range(tunnel, side, index)
+        case ("skin", "cross_seams_m", int(index)):
+            return change.seam_range(tunnel, index)
+        case ("frame", "boards", int(side), "hip_height_m"):
+            return change.hip_range(tunnel, side)
+        case ("air", "jumpers", int(index), "at_m"):
+            return jumper_range(tunnel, index)
+        case ("frame", "bows", "positions_m", int(index)):
+            return _bow_range(tunnel, index)
+        case (*_, "from_bow" | "to_bow"):
+            return 1, len(bow_positions(tunnel.frame.bows))
+    return None
+
+
+def _range_in_end(entry: Entry, tunnel: Tunnel) -> tuple[float, float] | None:
+    """Return the range of what stands in an end wall, or None for all else."""
+    match entry.path:
+        case ("ends", int(end), "doors", int(index), "left_m"):
+            return change_ends.left_range(tunnel, end, "door", index)
+        case ("ends", int(end), "cuts", int(index), "left_m"):
+            return change_ends.left_range(tunnel, end, "cut", index)
+        case ("ends", int(end), "cuts", int(index), "sill_m"):
+            return change_ends.sill_range(tunnel, end, "cut", index)
+        case ("ends", int(end), "rails_m", int(index)):
+            return change_ends.rail_range(tunnel, end, index)
+    return None
+
+
+def _bow_range(tunnel: Tunnel, index: int) -> tuple[float, float]:
     """Return between which positions a listed bow can stand, m: clear of its neighbours."""
     spots = bow_positions(tunnel.frame.bows)
     least_m = next(k.low for k in describe(EvenBows) if k.name == "spacing_m") or 0.0
     low = spots[index - 1] + least_m if index else 0.0
     high = spots[index + 1] - least_m if index + 1 < len(spots) else UNLIMITED.high
-    return Between(low, high)
+    return low, high

@@ -1,7 +1,5 @@
 """A form: the lines of a part of the farm as labels, fields, buttons and figures."""
 
-from functools import lru_cache
-
 from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -22,8 +20,8 @@ from hoopwright.desktop.details_edits import (
     with_act,
     with_entered,
 )
-from hoopwright.desktop.details_items import Act, Entry, Figure, Heading, Item, Special
-from hoopwright.desktop.details_made import label_of, make_field
+from hoopwright.desktop.details_items import Act, Entry, Figure, Heading, Hint, Item, Special
+from hoopwright.desktop.details_made import choices_for, label_of, make_field
 from hoopwright.desktop.field import Field, refusal_words
 from hoopwright.desktop.fields import LengthField, NumberField
 from hoopwright.desktop.jumpers import with_placed
@@ -31,7 +29,7 @@ from hoopwright.desktop.palette import is_dark
 from hoopwright.desktop.proposing import PROPOSALS, propose_on
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.signs import severity_icon
-from hoopwright.farm import Catalogue, Farm
+from hoopwright.farm import Farm
 from hoopwright.farm.change import with_tunnel
 from hoopwright.papers.cautions import Caution
 from hoopwright.quantity.units import Units
@@ -155,9 +153,11 @@ class Form(QWidget):
 
     def show_items(self, items: tuple[Item, ...], context: str) -> None:
         """Show lines; the context is said before their names when they are read aloud."""
-        farm = self._session.farm
-        kinds = tuple(side.kind for side in self._session.tunnel.sides)
-        built = (items, context, farm.units, farm.money.currency, offered(farm.catalogue), kinds)
+        farm, tunnel = self._session.farm, self._session.tunnel
+        choices = tuple(
+            choices_for(i, farm, tunnel) for i in items if isinstance(i, Entry | Special)
+        )
+        built = (items, context, farm.units, farm.money.currency, choices)
         if built != self._built:
             self._context, self._built = context, built
             self._rebuild(items)
@@ -194,6 +194,8 @@ class Form(QWidget):
             font.setBold(True)
             words.setFont(font)
             grid.addWidget(words, row, 0, 1, 2)
+        elif isinstance(item, Hint):
+            grid.addWidget(_label(item.text), row, 0, 1, 2)
         elif isinstance(item, Caution):
             grid.addWidget(CautionLine(item), row, 0, 1, 2)
         elif isinstance(item, Act):
@@ -278,25 +280,11 @@ class Form(QWidget):
             tunnel = session.tunnel
             if act.kind in JUMPER_ACTS:
                 tunnel = with_placed(tunnel, session.tunnel_plan)
-            tunnel = with_act(act, tunnel)
+            farm = with_tunnel(session.farm, session.index, with_act(act, tunnel))
         except ValueError as error:
             session.noticed.emit("caution", refusal_words(error))
             return
-        session.apply_tunnel(tunnel, act.text)
-
-
-@lru_cache(maxsize=4)
-def offered(catalogue: Catalogue) -> tuple[tuple[str, str], ...]:
-    """Return keys and names of what a form lets choose from the catalogue."""
-    things = (
-        *catalogue.films,
-        *catalogue.bars,
-        *catalogue.drives,
-        *catalogue.parts,
-        *catalogue.blowers,
-        *catalogue.hoses,
-    )
-    return tuple((thing.key, thing.name) for thing in things)
+        session.apply(farm, act.text)
 
 
 def in_short(caution: Caution) -> str:

@@ -1,4 +1,4 @@
-"""What a form shows, line by line: entered values, acts, headings, cautions, and figures.
+"""What a form shows, line by line: entered values, acts, headings, hints, cautions, figures.
 
 Lines are values. Two forms of equal shape differ only in what stands in their fields, so an edit
 that adds or removes nothing only fills the fields anew.
@@ -16,6 +16,9 @@ from hoopwright.quantity.units import Units, show, unit_label
 from hoopwright.quantity.working import Explained, Working
 
 Root = Literal["tunnel", "farm"]
+SpecialKind = Literal[
+    "shape", "taken", "positions", "end_cover", "heated", "rain", "shade", "screen"
+]
 Shown = float | int | str | Decimal | tuple[float, ...]
 
 
@@ -43,12 +46,14 @@ class Special:
     """A value that is entered as one and stands in several places.
 
     Attributes:
-        kind: `shape` of the bows, `positions` of the bows, `covered` end wall, `heated` tunnel.
-        place: Which end it is, else 0.
+        kind: `shape` of the bows, how a point of a measured bow was `taken`, `positions` of the
+            bows, `end_cover` that closes an end wall, whether there is heat (`heated`), `rain`,
+            `shade`, insect `screen`.
+        place: Which point, end or side it is, else 0.
         label: What people call it.
     """
 
-    kind: Literal["shape", "positions", "covered", "heated"]
+    kind: SpecialKind
     place: int
     label: str
 
@@ -80,6 +85,17 @@ class Heading:
 
 
 @dataclass(frozen=True, slots=True)
+class Hint:
+    """Words that tell how something is meant.
+
+    Attributes:
+        text: The words.
+    """
+
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
 class Figure:
     """A figure of the plan; figures of one label are the same line of a form.
 
@@ -94,7 +110,7 @@ class Figure:
     working: Working | None = field(default=None, compare=False)
 
 
-Item = Entry | Special | Act | Heading | Figure | Caution
+Item = Entry | Special | Act | Heading | Hint | Figure | Caution
 
 
 def entries(root: Root, path: FieldPath, thing: Entered, *names: str) -> Iterator[Entry]:

@@ -7,6 +7,14 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 from hoopwright.desktop.cranks import numbers_in
 from hoopwright.desktop.details_air import air_items, jumper_acts, jumper_items
 from hoopwright.desktop.details_curtain import curtain_items
+from hoopwright.desktop.details_ends import (
+    cut_items,
+    door_items,
+    end_seam_items,
+    one_end_items,
+    rail_items,
+)
+from hoopwright.desktop.details_frame import frame_items, survey_items
 from hoopwright.desktop.details_items import (
     Act,
     Entry,
@@ -19,14 +27,11 @@ from hoopwright.desktop.details_items import (
     figures,
 )
 from hoopwright.desktop.details_tunnel import (
-    frame_items,
     keep_items,
-    one_end_items,
     one_side_items,
     pocket_items,
     seam_items,
     split_items,
-    survey_items,
 )
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.tags import place_name
@@ -41,7 +46,7 @@ CELL_FIGURES: Rows = (
     ("volume_m3", "m3", QT_TRANSLATE_NOOP("Details", "air in it")),
     ("area_m2", "m2", QT_TRANSLATE_NOOP("Details", "film that leaks")),
 )
-FILM_LINES = ("thermal", "modulus_pa", "yield_pa", "expansion_per_k")
+FILM_LINES = ("width_minus_share", "thermal", "modulus_pa", "yield_pa", "expansion_per_k")
 
 
 def picked_lines(session: Session) -> tuple[str, tuple[Item, ...]]:
@@ -114,7 +119,20 @@ def _roof(session: Session, mark: str) -> Iterator[Item]:
 
 
 def _end(session: Session, mark: str) -> Iterator[Item]:
-    yield from one_end_items(session, int(mark.split("/")[1]))
+    parts = mark.split("/")
+    n, kind = int(parts[1]), (parts[2] if len(parts) > 2 else "")
+    if kind == "door":
+        yield from door_items(session, n, int(parts[3]))
+    elif kind == "cut":
+        yield from cut_items(session, n, int(parts[3]))
+    elif kind == "rail":
+        assert session.tunnel.ends[n].rails_m[int(parts[3])] > 0
+        yield from rail_items(n, int(parts[3]))
+    elif kind == "seam":
+        assert session.tunnel.ends[n].seams_m[int(parts[3])] > 0
+        yield from end_seam_items(n, int(parts[3]))
+    else:
+        yield from one_end_items(session, n)
 
 
 def _piece(session: Session, mark: str) -> Iterator[Item]:

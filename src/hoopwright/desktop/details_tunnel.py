@@ -5,31 +5,22 @@ from collections.abc import Callable, Iterator
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
 from hoopwright.desktop.details_air import air_items, climate_items, heating_items
+from hoopwright.desktop.details_condition import condition_items
+from hoopwright.desktop.details_ends import end_items
+from hoopwright.desktop.details_extras import rain_items, screen_items, shade_items
+from hoopwright.desktop.details_frame import frame_items, survey_items
 from hoopwright.desktop.details_items import (
     Act,
     Entry,
     Heading,
     Item,
-    Special,
     entries,
     figures,
 )
 from hoopwright.desktop.session import Session
-from hoopwright.farm import ListedBows, Side, Skin
+from hoopwright.farm import Side, Skin
 from hoopwright.farm.side import MOVING, SideKind
 
-SURVEY_FIGURES: tuple[tuple[str, str, object], ...] = (
-    ("girth_m", "m", QT_TRANSLATE_NOOP("Details", "girth, ground to ground")),
-    ("roof_girth_m", "m", QT_TRANSLATE_NOOP("Details", "roof girth, hip to hip")),
-    ("side_m", "m", QT_TRANSLATE_NOOP("Details", "sides, hip to baseboard")),
-    ("width_m", "m", QT_TRANSLATE_NOOP("Details", "width outside")),
-    ("height_m", "m", QT_TRANSLATE_NOOP("Details", "height outside")),
-    ("length_m", "m", QT_TRANSLATE_NOOP("Details", "length, first to last bow")),
-    ("bay_count", "count", QT_TRANSLATE_NOOP("Details", "bays")),
-    ("floor_area_m2", "m2", QT_TRANSLATE_NOOP("Details", "floor")),
-    ("cover_area_m2", "m2", QT_TRANSLATE_NOOP("Details", "area to cover")),
-    ("volume_m3", "m3", QT_TRANSLATE_NOOP("Details", "volume")),
-)
 AIRING_FIGURES: tuple[tuple[str, str, object], ...] = (
     ("openings_m2", "m2", QT_TRANSLATE_NOOP("Details", "opening, first · second side")),
     ("side_shares", "share", QT_TRANSLATE_NOOP("Details", "share of the floor, each side")),
@@ -58,31 +49,6 @@ SKIN_PARTS: tuple[tuple[str, object], ...] = (
 
 def _say(words: object) -> str:
     return QCoreApplication.translate("Details", str(words))
-
-
-def survey_items(session: Session) -> Iterator[Item]:
-    """Give the figures of the frame as built."""
-    rows = [(name, unit, _say(words)) for name, unit, words in SURVEY_FIGURES]
-    yield from figures(session.tunnel_plan.survey, rows, session.units)
-
-
-def frame_items(session: Session) -> Iterator[Item]:
-    """Give the lines of the frame: shape, sizes, bows, boards of each side."""
-    frame = session.tunnel.frame
-    yield from entries("tunnel", (), session.tunnel, "name")
-    yield Special("shape", 0, QCoreApplication.translate("Details", "shape of the bows"))
-    yield from entries("tunnel", ("frame", "profile"), frame.profile)
-    yield from entries("tunnel", ("frame",), frame, "tube_diameter_m", "length_m")
-    if isinstance(frame.bows, ListedBows):
-        yield Special("positions", 0, QCoreApplication.translate("Details", "bow positions"))
-        yield Act("even bows", (), QCoreApplication.translate("Details", "Space bows evenly"))
-    else:
-        yield from entries("tunnel", ("frame", "bows"), frame.bows)
-        yield Act("list bows", (), QCoreApplication.translate("Details", "List the bows"))
-    for n, boards in enumerate(frame.boards):
-        words = QCoreApplication.translate("Details", "Boards, {side}")
-        yield Heading(words.format(side=session.tunnel.sides[n].name))
-        yield from entries("tunnel", ("frame", "boards", n), boards)
 
 
 def skin_items(session: Session) -> Iterator[Item]:
@@ -133,6 +99,7 @@ def one_side_items(session: Session, n: int) -> Iterator[Item]:
         yield from split_items(session, n, index)
     yield Act("add split", (n,), QCoreApplication.translate("Details", "Add a split"))
     yield from proposal_items(n)
+    yield from screen_items(session, n)
 
 
 def proposal_items(n: int) -> Iterator[Item]:
@@ -173,27 +140,6 @@ def split_items(session: Session, n: int, index: int) -> Iterator[Item]:
     yield Act("remove split", (n, index), words.format(number=index + 1))
 
 
-def end_items(session: Session) -> Iterator[Item]:
-    """Give the lines of both end walls."""
-    for n, end in enumerate(session.tunnel.ends):
-        yield Heading(end.name)
-        yield from one_end_items(session, n)
-
-
-def one_end_items(session: Session, n: int) -> Iterator[Item]:
-    """Give the lines of one end wall: its film and its doors."""
-    end = session.tunnel.ends[n]
-    yield from entries("tunnel", ("ends", n), end, "name")
-    yield Special("covered", n, QCoreApplication.translate("Details", "covered with film"))
-    if end.film is not None:
-        yield from entries("tunnel", ("ends", n, "film"), end.film)
-    for index, door in enumerate(end.doors):
-        yield from entries("tunnel", ("ends", n, "doors", index), door)
-        words = QCoreApplication.translate("Details", "Remove door {number}")
-        yield Act("remove door", (n, index), words.format(number=index + 1))
-    yield Act("add door", (n,), QCoreApplication.translate("Details", "Add a door"))
-
-
 def farm_items(session: Session) -> Iterator[Item]:
     """Give the lines of the farm: name, units, money, limits, bench."""
     farm = session.farm
@@ -222,6 +168,9 @@ GROUPS: tuple[tuple[object, Callable[[Session], Iterator[Item]]], ...] = (
     (QT_TRANSLATE_NOOP("Details", "Allowances"), allowance_items),
     (QT_TRANSLATE_NOOP("Details", "Sides"), side_items),
     (QT_TRANSLATE_NOOP("Details", "Ends"), end_items),
+    (QT_TRANSLATE_NOOP("Details", "Condition"), condition_items),
+    (QT_TRANSLATE_NOOP("Details", "Rain"), rain_items),
+    (QT_TRANSLATE_NOOP("Details", "Shade"), shade_items),
     (QT_TRANSLATE_NOOP("Details", "Air"), air_items),
     (QT_TRANSLATE_NOOP("Details", "Heating"), heating_items),
     (QT_TRANSLATE_NOOP("Details", "Winter and power"), climate_items),

@@ -10,6 +10,14 @@ WORDS: dict[object, object] = {
     "curve": QT_TRANSLATE_NOOP("Choice", "a smooth curve"),
     "corners": QT_TRANSLATE_NOOP("Choice", "straight from point to point"),
     "across_up": QT_TRANSLATE_NOOP("Choice", "across and up"),
+    "rigid": QT_TRANSLATE_NOOP("Choice", "rigid sheets"),
+    "open": QT_TRANSLATE_NOOP("Choice", "nothing, it stays open"),
+    "vent": QT_TRANSLATE_NOOP("Choice", "a vent"),
+    "fan": QT_TRANSLATE_NOOP("Choice", "a fan"),
+    "keep": QT_TRANSLATE_NOOP("Choice", "keep as it is"),
+    "repair": QT_TRANSLATE_NOOP("Choice", "repair, replace a share"),
+    "replace": QT_TRANSLATE_NOOP("Choice", "replace"),
+    "everywhere": QT_TRANSLATE_NOOP("Choice", "everywhere"),
     "two_tapes": QT_TRANSLATE_NOOP("Choice", "two tapes from the feet"),
     "one_sheet": QT_TRANSLATE_NOOP("Choice", "one sheet"),
     "roof_and_sides": QT_TRANSLATE_NOOP("Choice", "roof and sides apart"),
@@ -65,8 +73,16 @@ WORDS: dict[object, object] = {
     "none": QT_TRANSLATE_NOOP("Choice", "none"),
     None: QT_TRANSLATE_NOOP("Choice", "none"),
 }
+WORDS_OF_FIELD: dict[tuple[str, object], object] = {
+    ("end_cover", "film"): QT_TRANSLATE_NOOP("Choice", "film"),
+    ("where", "roof"): QT_TRANSLATE_NOOP("Choice", "roof"),
+    ("over", "roof"): QT_TRANSLATE_NOOP("Choice", "the roof, hip to hip"),
+    ("over", "roof_and_sides"): QT_TRANSLATE_NOOP("Choice", "the roof and both sides"),
+}
+"""What a code is called where it means something else than elsewhere."""
 
 
-def choice_words(value: object) -> str:
-    """Return the words for a choice of the model."""
-    return QCoreApplication.translate("Choice", str(WORDS.get(value, value)))
+def choice_words(value: object, field: str = "") -> str:
+    """Return the words for a choice of the model, those of its field where it has its own."""
+    words = WORDS_OF_FIELD.get((field, value), WORDS.get(value, value))
+    return QCoreApplication.translate("Choice", str(words))

@@ -133,10 +133,11 @@ class CountField(NumberField):
         name: str,
         units: Units,
         between: Between = UNLIMITED,
+        optional: bool = False,
         parent: QWidget | None = None,
     ) -> None:
         """Make an empty field with limits."""
-        super().__init__(name, "count", units, between, parent=parent)
+        super().__init__(name, "count", units, between, optional, parent)
 
     def read(self, text: str) -> Reading:
         """Return the whole number."""

@@ -150,7 +150,7 @@ def place_name(mark: str, tunnel: Tunnel, plan: TunnelPlan, units: Units) -> str
 def _whole_name(parts: list[str], tunnel: Tunnel, plan: TunnelPlan, units: Units) -> str:
     """Return the name of what is neither a side, a bow nor a sheet."""
     if parts[0] == "end":
-        return tunnel.ends[int(parts[1])].name
+        return _end_name(parts, tunnel, units)
     if parts[0] == "jumper":
         return jumper_name("/".join(parts), plan, units)
     if parts[0] == "cell":
@@ -159,6 +159,20 @@ def _whole_name(parts: list[str], tunnel: Tunnel, plan: TunnelPlan, units: Units
         width, height = plan.survey.width_m, plan.survey.height_m
         return f"Frame: {format_length(width, units)} wide, {format_length(height, units)} high"
     return {"air": "Inflation blower", "roof": "Roof film past the end bow"}.get(parts[0], "")
+
+
+def _end_name(parts: list[str], tunnel: Tunnel, units: Units) -> str:
+    end, rest = tunnel.ends[int(parts[1])], parts[2:]
+    if not rest:
+        return end.name
+    index = int(rest[1])
+    if rest[0] in ("rail", "seam"):
+        at_m = (end.rails_m if rest[0] == "rail" else end.seams_m)[index]
+        return f"{end.name}, {rest[0]} {index + 1} at {format_length(at_m, units)}"
+    opening = end.doors[index] if rest[0] == "door" else end.cuts[index]
+    size = f"{format_length(opening.width_m, units)} × {format_length(opening.height_m, units)}"
+    what = "door" if rest[0] == "door" else "opening"
+    return f"{end.name}, {what} {index + 1}: {size}"
 
 
 def _side_name(parts: list[str], tunnel: Tunnel, plan: TunnelPlan, units: Units) -> str:

@@ -7,12 +7,13 @@ from typing import Literal
 from hoopwright.farm.begin import Shape, profile_of_shape
 from hoopwright.farm.change import with_tunnel_value
 from hoopwright.farm.farm import Tunnel
-from hoopwright.farm.measured_bow import AcrossUp, MeasuredBow, Spot, TwoTapes
+from hoopwright.farm.measured_bow import AcrossUp, MeasuredBow, TwoTapes
 from hoopwright.farm.profile import GothicBow, Profile, RoundBow, StraightRafters
 
 AnyShape = Shape | Literal["measured"]
 Taken = Literal["across_up", "two_tapes"]
 Point = AcrossUp | TwoTapes
+Spot = tuple[float, float]
 
 SHAPES: dict[type, AnyShape] = {
     RoundBow: "round",

@@ -1,0 +1,43 @@
+"""The lines of what stays of the old skin: keep, repair or replace, by parts and by place."""
+
+from collections.abc import Iterator
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
+
+from hoopwright.desktop.details_items import Act, Entry, Hint, Item, entries
+from hoopwright.desktop.session import Session
+
+LABELS: dict[str, object] = {
+    "family": QT_TRANSLATE_NOOP("Details", "line {number}, parts"),
+    "where": QT_TRANSLATE_NOOP("Details", "line {number}, where"),
+    "from_bow": QT_TRANSLATE_NOOP("Details", "line {number}, from bow"),
+    "to_bow": QT_TRANSLATE_NOOP("Details", "line {number}, to bow"),
+    "state": QT_TRANSLATE_NOOP("Details", "line {number}, what is done"),
+    "replace_share": QT_TRANSLATE_NOOP("Details", "line {number}, share to replace"),
+}
+MEANT = QT_TRANSLATE_NOOP(
+    "Details",
+    "What no line speaks of is bought new. Where two lines speak of the same parts, the later "
+    "one holds.",
+)
+
+
+def condition_items(session: Session) -> Iterator[Item]:
+    """Give the lines of condition, and the act that adds one."""
+    yield Hint(QCoreApplication.translate("Details", str(MEANT)))
+    for index in range(len(session.tunnel.condition)):
+        yield from state_items(session, index)
+    yield Act("add state", (), QCoreApplication.translate("Details", "Add a line"))
+
+
+def state_items(session: Session, index: int) -> Iterator[Item]:
+    """Give one line of condition; a share belongs to a repair alone."""
+    state = session.tunnel.condition[index]
+    for entry in entries("tunnel", ("condition", index), state):
+        if entry.name == "replace_share" and state.state != "repair":
+            continue
+        words = QCoreApplication.translate("Details", str(LABELS[entry.name]))
+        label = words.format(number=index + 1)
+        yield Entry("tunnel", entry.path, entry.owner, entry.name, label)
+    words = QCoreApplication.translate("Details", "Remove line {number}")
+    yield Act("remove state", (index,), words.format(number=index + 1))
