@@ -1,11 +1,12 @@
 """How much of the cover stands in one layer and in two, against sums by hand."""
 
 import math
+from dataclasses import replace
 
 import pytest
 
 from hoopwright.cover import Cover
-from hoopwright.farm import Door, Heating, PlacedJumper, Tunnel
+from hoopwright.farm import Cut, Door, Heating, PlacedJumper, RigidSheet, Tunnel
 from hoopwright.farm.profile import Profile
 from hoopwright.heat.surfaces import AsLaid, CoverPart, air_changes, cover_parts, heat_surfaces
 from hoopwright.survey import survey_frame
@@ -28,7 +29,7 @@ def parts_of(chosen: Tunnel, cover: Cover | None = None) -> dict[str, CoverPart]
     """Return the parts of the tunnel's cover by name."""
     skin = cover or laid(chosen)
     survey = survey_frame(chosen.frame)
-    found = cover_parts(survey, chosen.ends, skin, filled(chosen, skin), small_catalogue().films)
+    found = cover_parts(survey, skin, filled(chosen, skin), small_catalogue().films)
     return {part.name: part for part in found}
 
 
@@ -111,8 +112,40 @@ def test_curtains_of_one_sheet_count_as_two_when_inflated() -> None:
     assert parts["first side"].two_m2 > 20.0
 
 
-HEATING = Heating(u_one=6.0, u_two=4.0, u_two_thermal=3.0)
-PART = CoverPart(name="roof", area_m2=100.0, two_m2=75.0, thermal=False, doubled=True)
+def test_a_vent_in_an_inflated_end_counts_as_one_layer_too() -> None:
+    chosen = double_tunnel()
+    front, back = chosen.ends
+    vent = Cut(left_m=-0.5, sill_m=1.0, width_m=1.0, height_m=0.8)
+    chosen = chosen.but(
+        ends=(front.but(film=layers(2), cuts=(vent,)), back),
+        air=chosen.air.but(inflated_ends=(True, False)),
+    )
+    parts = parts_of(chosen)
+    assert parts["front end wall"].two_m2 == pytest.approx(parts["back end wall"].area_m2 - 0.8)
+
+
+# Worked by hand: a door of 2 x 2.5 m in one layer at 6, the rest rigid at 3.5 W/m2/K.
+def test_a_rigid_end_lets_through_what_is_entered_for_it_however_the_film_is_laid() -> None:
+    chosen = double_tunnel()
+    front, back = chosen.ends
+    rigid = RigidSheet(part="rigid")
+    door = Door(width_m=2.0, height_m=2.5)
+    parts = parts_of(
+        chosen.but(ends=(front.but(film=None, rigid=rigid, doors=(door,)), back.but(film=None)))
+    )
+    part = parts["front end wall"]
+    assert part.rigid_m2 == pytest.approx(part.area_m2 - 5.0)
+    assert (part.u_one(HEATING), part.u_two(HEATING)) == (3.5, 3.5)
+    assert parts["back end wall"].u_one(HEATING) == 6.0
+    for laid_as in ("one", "now"):
+        found = heat_surfaces((part,), HEATING, laid_as)
+        assert sum(s.loss_w_k for s in found) == pytest.approx(5.0 * 6.0 + part.rigid_m2 * 3.5)
+    names = [s.name for s in heat_surfaces((part,), HEATING, "two")]
+    assert names == ["front end wall, two layers", "front end wall, rigid sheets"]
+
+
+HEATING = Heating(u_rigid=3.5, u_one=6.0, u_two=4.0, u_two_thermal=3.0)
+PART = CoverPart(name="roof", area_m2=100.0, two_m2=75.0, rigid_m2=0.0, thermal=False, doubled=True)
 
 
 # Worked by hand: 25 x 6 + 75 x 4 = 450 W/K; all in one 600, all in two 400; with a thermal inner
@@ -125,7 +158,7 @@ def test_losses_of_a_part_agree_with_the_hand_sums() -> None:
         return sum(surface.loss_w_k for surface in surfaces)
 
     assert [loss_w_k(PART, laid_as) for laid_as in ways] == [600.0, 400.0, 450.0]
-    thermal = CoverPart(name="roof", area_m2=100.0, two_m2=75.0, thermal=True, doubled=True)
+    thermal = replace(PART, thermal=True)
     assert loss_w_k(thermal, "now") == 375.0
 
 

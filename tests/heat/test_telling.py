@@ -4,7 +4,7 @@ from decimal import Decimal
 
 import pytest
 
-from hoopwright.farm import Heating, Tunnel
+from hoopwright.farm import Heating, RigidSheet, Tunnel
 from hoopwright.heat import Warmth, pay_back_words
 from hoopwright.quantity.money import format_money
 from hoopwright.quantity.units import Units
@@ -61,6 +61,15 @@ def test_ends_without_film_are_named() -> None:
     front, back = tunnel().ends
     bare = tunnel().but(ends=(front, back.but(film=None)))
     assert "one layer of it: back end wall." in said(warmed(bare, Heating()))
+
+
+def test_rigid_ends_are_told_with_where_their_value_comes_from() -> None:
+    front, back = tunnel().ends
+    sheet = RigidSheet(part="rigid")
+    rigid = tunnel().but(ends=(front.but(film=None, rigid=sheet), back.but(film=None)))
+    told = said(warmed(rigid, Heating()))
+    assert "whichever way the film is laid: front end wall. The value" in told
+    assert "one layer of it: back end wall." in told
 
 
 # Fuel at a cent a gallon and no power: the film of 4 years is long gone when it is paid.

@@ -5,9 +5,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from hanging import FOOT_M, span
-from hoopwright.farm import Bench, Door, End
+from hoopwright.cover.end_laid import EndLaid
+from hoopwright.farm import Bench, Cut, Door
 from hoopwright.inflation.seals import count_strokes, seal_edges, seal_foot, seal_minutes
-from hoopwright.survey import survey_frame
+from laying import laid
 from samples import layers, tunnel
 
 BAR = Bench(sealer="bar", bar_m=0.6, bar_overlap_m=0.02, stroke_s=15.0, set_up_min=5.0)
@@ -85,16 +86,22 @@ def test_seals_side_by_side_keep_their_distance() -> None:
 
 def test_foot_of_an_end_wall_is_sealed_beside_its_doors() -> None:
     # Legs 8 m apart to the middle of a tube of 48 mm, doors of 0.9 and 2.4 m.
-    survey = survey_frame(tunnel().frame)
     doors = (Door(width_m=0.9, height_m=2.0), Door(width_m=2.4, height_m=2.4))
-    end = End(name="Back end", film=layers(2), doors=doors)
-    (foot,) = seal_foot(1, survey, end, 2, Bench())
+    (foot,) = seal_foot(_back_wall(doors), 2, Bench())
     assert (foot.mark, foot.edge, foot.passes) == ("end/1", "bottom", 2)
     assert foot.length_m == pytest.approx(8.048 - 3.3)
     assert foot.total_m == pytest.approx(2 * (8.048 - 3.3))
 
 
 def test_door_as_wide_as_the_end_leaves_no_foot_to_seal() -> None:
-    survey = survey_frame(tunnel().frame)
-    end = End(name="Back end", film=layers(2), doors=(Door(width_m=8.1, height_m=2.0),))
-    assert seal_foot(1, survey, end, 2, Bench()) == ()
+    wide = Door(width_m=8.1, height_m=2.0)
+    assert seal_foot(_back_wall((wide,)), 2, Bench()) == ()
+    # A vent stands above the foot and takes nothing of it.
+    (foot,) = seal_foot(_back_wall((), (Cut(sill_m=0.5),)), 2, Bench())
+    assert foot.length_m == pytest.approx(8.048)
+
+
+def _back_wall(doors: tuple[Door, ...], cuts: tuple[Cut, ...] = ()) -> EndLaid:
+    plain = tunnel()
+    back = plain.ends[1].but(film=layers(2), doors=doors, cuts=cuts)
+    return laid(plain.but(ends=(plain.ends[0], back))).ends[1]

@@ -50,10 +50,10 @@ def door_lefts(end: End, span_m: float) -> tuple[float, ...]:
         end: The end wall as entered.
         span_m: From foot to foot, m.
     """
-    spare_m = max(0.0, span_m - sum(door.width_m for door in end.doors))
-    gap_m = spare_m / (len(end.doors) + 1)
+    taken_m = sum(door.width_m for door in end.doors)
+    gap_m = max(0.0, span_m - taken_m) / (len(end.doors) + 1)
     found: list[float] = []
-    at_m = -span_m / 2
+    at_m = -max(span_m, taken_m) / 2
     for door in end.doors:
         at_m += gap_m
         found.append(at_m if door.left_m is None else door.left_m)

@@ -20,6 +20,8 @@ class Heating(Entered, frozen=True):
         u_one: One layer, W/m2/K.
         u_two: Two layers with air between, W/m2/K.
         u_two_thermal: Two layers, the inner one thermal film, W/m2/K.
+        u_rigid: Rigid sheets of an end wall, W/m2/K; about 3.3 to 3.7 for twin walls of 6 to 8 mm
+            (from memory, to be confirmed by the seller), 6 and more for one wall.
         changes_one_per_h: Air changes with one layer, 1/h.
         changes_two_per_h: Air changes with two layers, 1/h.
         efficiency: Share of the fuel's heat that reaches the tunnel.
@@ -34,6 +36,7 @@ class Heating(Entered, frozen=True):
     u_one: Transmission = 6.3
     u_two: Transmission = 4.0
     u_two_thermal: Transmission = 3.3
+    u_rigid: Transmission = 3.5
     changes_one_per_h: Changes = 1.0
     changes_two_per_h: Changes = 0.75
     efficiency: Annotated[float, measure("heater efficiency", "share", 0.05, 1.0)] = 0.8

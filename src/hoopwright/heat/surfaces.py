@@ -1,9 +1,11 @@
 """The parts of the cover that lose heat, and how much of each stands in two layers blown apart.
 
 Only air that a blower keeps between two layers holds heat back: two layers that lie on each other,
-a cell that no jumper feeds, fixed film of two layers and doors all count as one layer. Each side
+a cell that no jumper feeds, fixed film of two layers, doors and other openings of the end walls all
+count as one layer. Each side
 runs from the hip seam to the ground, so that roof, sides and ends make up the whole cover of the
-survey; baseboards and end walls of other stuff than film count as one layer of film.
+survey; baseboards and end walls that stand open count as one layer of film. Rigid sheets of an end
+wall let through what is entered for them, however the film is laid.
 """
 
 from collections.abc import Iterable, Mapping
@@ -11,7 +13,8 @@ from dataclasses import dataclass
 from typing import Literal
 
 from hoopwright.cover.cover import Cover, Surface
-from hoopwright.farm import End, Film, Heating
+from hoopwright.cover.end_walls import END_SURFACES
+from hoopwright.farm import Film, Heating
 from hoopwright.heat.loss import Surface as HeatSurface
 from hoopwright.inflation.inflation import Cell, Inflation
 from hoopwright.survey.survey import Survey
@@ -36,6 +39,7 @@ class CoverPart:
         name: What it is, in words of the trade.
         area_m2: All of it, m2.
         two_m2: What stands in two layers blown apart, m2.
+        rigid_m2: What is closed with rigid sheets, m2.
         thermal: Whether the inner layer is thermal film.
         doubled: Whether film of two layers lies on it that is no fixed film of a side.
     """
@@ -43,13 +47,31 @@ class CoverPart:
     name: str
     area_m2: float
     two_m2: float
+    rigid_m2: float
     thermal: bool
     doubled: bool
+
+    def u_one(self, heating: Heating) -> float:
+        """Return what it lets through in one layer, or where it is rigid, W/m2/K.
+
+        Source:
+            The user's entry.
+        """
+        return heating.u_rigid if self.rigid_m2 > 0 else heating.u_one
+
+    def u_two(self, heating: Heating) -> float:
+        """Return what it lets through in two layers blown apart, or where it is rigid, W/m2/K.
+
+        Source:
+            The user's entry.
+        """
+        if self.rigid_m2 > 0:
+            return heating.u_rigid
+        return heating.u_two_thermal if self.thermal else heating.u_two
 
 
 def cover_parts(
     survey: Survey,
-    ends: tuple[End, End],
     cover: Cover,
     inflation: Inflation,
     films: tuple[Film, ...],
@@ -58,7 +80,6 @@ def cover_parts(
 
     Args:
         survey: The frame as built.
-        ends: Front and back end wall.
         cover: The skin as laid.
         inflation: The cells of that skin.
         films: Films that can be chosen.
@@ -73,15 +94,21 @@ def cover_parts(
     }
     blown_m2 = dict.fromkeys(areas_m2, 0.0)
     for cell in _blown(inflation):
-        surface, area_m2 = _cell_area(cell, survey, ends, cover)
+        surface, area_m2 = _cell_area(cell, survey, cover)
         blown_m2[surface] += area_m2
     inner = _inner_films(cover)
+    rigid_m2 = {
+        END_SURFACES[n]: max(0.0, survey.section_area_m2 - wall.openings_m2)
+        for n, wall in enumerate(cover.ends)
+        if wall.closed == "rigid"
+    }
     thermal = {film.key for film in films if film.thermal}
     return tuple(
         CoverPart(
             name=NAMES[surface],
             area_m2=area_m2,
             two_m2=min(area_m2, blown_m2[surface]),
+            rigid_m2=rigid_m2.get(surface, 0.0),
             thermal=inner.get(surface) in thermal,
             doubled=surface in inner,
         )
@@ -101,14 +128,17 @@ def heat_surfaces(
     """
     found = []
     for part in parts:
-        two_m2 = {"one": 0.0, "two": part.area_m2, "now": part.two_m2}[laid]
+        film_m2 = part.area_m2 - part.rigid_m2
+        two_m2 = {"one": 0.0, "two": film_m2, "now": part.two_m2}[laid]
         u_two = heating.u_two_thermal if part.thermal else heating.u_two
-        if part.area_m2 > two_m2:
-            name = f"{part.name}, one layer"
-            found.append(HeatSurface(name, part.area_m2 - two_m2, heating.u_one))
+        if film_m2 > two_m2:
+            found.append(HeatSurface(f"{part.name}, one layer", film_m2 - two_m2, heating.u_one))
         if two_m2 > 0:
             inside = ", the inner one thermal" if part.thermal else ""
             found.append(HeatSurface(f"{part.name}, two layers{inside}", two_m2, u_two))
+        if part.rigid_m2 > 0:
+            name = f"{part.name}, rigid sheets"
+            found.append(HeatSurface(name, part.rigid_m2, heating.u_rigid))
     return tuple(found)
 
 
@@ -134,16 +164,14 @@ def _blown(inflation: Inflation) -> Iterable[Cell]:
     return (cell for cell in inflation.cells if cell.mark not in inflation.no_feed)
 
 
-def _cell_area(
-    cell: Cell, survey: Survey, ends: tuple[End, End], cover: Cover
-) -> tuple[Surface, float]:
+def _cell_area(cell: Cell, survey: Survey, cover: Cover) -> tuple[Surface, float]:
     """Return on which part of the cover a cell lies, and how much of it, m2."""
     if cell.place == "roof":
         return "roof", survey.roof_girth_m * (cell.to_m - cell.from_m)
     if cell.place.startswith("end/"):
         n = int(cell.place.removeprefix("end/"))
-        doors_m2 = sum(door.width_m * door.height_m for door in ends[n].doors)
-        return ("end1" if n else "end0"), max(0.0, survey.section_area_m2 - doors_m2)
+        openings_m2 = cover.ends[n].openings_m2
+        return END_SURFACES[n], max(0.0, survey.section_area_m2 - openings_m2)
     span = next(span for span in cover.curtains if span.mark == cell.place)
     return ("side1" if span.side else "side0"), ((span.open_to_m - span.open_from_m) * span.hang_m)
 

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
 from hoopwright.farm import Climate, End, Film, Heating
+from hoopwright.farm.change_ends import cover_of
 from hoopwright.heat.second_layer import SecondLayer
 from hoopwright.heat.surfaces import NAMES, CoverPart
 from hoopwright.heat.warmth import Warmth
@@ -11,6 +12,7 @@ from hoopwright.heat.winter import told_base
 from hoopwright.quantity.money import format_money
 from hoopwright.quantity.working import Phrase, phrase
 
+END_NAMES = (NAMES["end0"], NAMES["end1"])
 DOES = "drips less, flutters less, so that its film lasts longer, and passes less light"
 WOULD = "drip less, flutter less, so that its film would last longer, and pass less light"
 
@@ -96,11 +98,18 @@ def tell_assumed(
             "Two layers that no air is blown between count as one: {places}.",
             places=", ".join(flat),
         )
-    bare = [NAMES["end1" if n else "end0"] for n, end in enumerate(ends) if end.film is None]
+    bare = [name for name, end in zip(END_NAMES, ends, strict=True) if cover_of(end) == "open"]
     if bare:
         yield phrase(
             "What is not covered with film counts as one layer of it: {places}.",
             places=", ".join(bare),
+        )
+    rigid = [name for name, end in zip(END_NAMES, ends, strict=True) if end.rigid is not None]
+    if rigid:
+        yield phrase(
+            "Rigid sheets let through what is entered for them, whichever way the film is laid: "
+            "{places}. The value that stands there at first is from memory; take the seller's.",
+            places=", ".join(rigid),
         )
     if second.unpriced:
         yield phrase(

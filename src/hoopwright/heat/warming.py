@@ -70,7 +70,7 @@ def warm_tunnel(
     """
     heated = heating is not None
     entered = heating or Heating()
-    parts = cover_parts(survey, ends, cover, inflation, films)
+    parts = cover_parts(survey, cover, inflation, films)
     one, two, now = (_loss(parts, survey, entered, climate, laid) for laid in LAID)
     second = price_second_layer(cover, order, bench_labour)
     days = degree_days_at(climate, entered.inside_k - entered.gain_k) if heated else 0.0

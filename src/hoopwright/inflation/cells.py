@@ -51,14 +51,14 @@ def fill_cells(
     joined = Joined(
         roof=roof_cells(survey, skin, air) if skin.roof.count == 2 else (),
         curtains=tuple((s.side, curtain_cell(s, sides[s.side], skin, air)) for s in spans),
-        ends=tuple(end_cells(survey, skin, ends, air)),
+        ends=tuple(end_cells(survey, skin, ends, cover.ends, air)),
     )
     seals = (
         *(e for s in spans for e in seal_edges(s, cover.covering, air.seals_per_edge, bench)),
         *(
             foot
             for n, _ in joined.ends
-            for foot in seal_foot(n, survey, ends[n], air.seals_per_edge, bench)
+            for foot in seal_foot(cover.ends[n], air.seals_per_edge, bench)
         ),
     )
     marked = tuple(_stays(s) if s.mark in old_places else s for s in seals)

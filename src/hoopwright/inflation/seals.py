@@ -3,7 +3,7 @@
 A curtain that is a sheet of its own is sealed all round. In one sheet the curtain has no edge at
 the hip: there the clamp of the hip board closes it. The edges of a roof are gripped in channel, and
 so are both sides of a cross seam; none of them is sealed. An end wall is gripped in channel over
-the bow and round its doors; its foot is not, and is sealed.
+the bow and round its openings; its foot is not, and is sealed.
 
 A sealer either runs on along the edge, or a bar closes stroke by stroke: the first stroke seals the
 length of the bar, each further one what it does not lap over the stroke before.
@@ -13,11 +13,11 @@ import math
 from typing import Literal
 
 from hoopwright.cover.cover import CurtainSpan
-from hoopwright.farm import Bench, End
+from hoopwright.cover.end_laid import EndLaid
+from hoopwright.farm import Bench
 from hoopwright.farm.skin import Covering
 from hoopwright.inflation.inflation import Seal
 from hoopwright.quantity.working import DERIVED, ENTERED, LaterWorkings, Term, Working
-from hoopwright.survey.survey import Survey
 
 Edge = Literal["top", "bottom", "front", "back"]
 
@@ -61,30 +61,22 @@ def seal_edges(
     )
 
 
-def seal_foot(n: int, survey: Survey, end: End, passes: int, bench: Bench) -> tuple[Seal, ...]:
+def seal_foot(wall: EndLaid, passes: int, bench: Bench) -> tuple[Seal, ...]:
     """Return the seal along the foot of an inflated end wall; none where doors take it all.
 
     Args:
-        n: 0 for the front end, 1 for the back.
-        survey: The frame as built.
-        end: The end wall as chosen.
+        wall: The end wall as laid.
         passes: Seals along the foot.
         bench: How seals are made.
 
     Source:
-        The edges of doors are gripped in channel: common practice, no published source.
+        The edges of openings are gripped in channel: common practice, no published source.
     """
-    ground_m = -2 * survey.curve.point_at(0.0)[0]
-    doors_m = sum(door.width_m for door in end.doors)
-    length_m = ground_m - doors_m
-    if length_m <= 0:
+    if wall.foot_m <= EXACT:
         return ()
-    foot = Working(
-        "length_m",
-        "The foot of the end wall from leg to leg, less its doors.",
-        (Term("width at the ground", ground_m, "m"), Term("doors", doors_m, "m")),
-    )
-    return (_seal(f"end/{n}", "bottom", length_m, passes, bench, foot),)
+    told = wall.working("foot_m")
+    foot = Working("length_m", told.rule, told.inputs, told.source)
+    return (_seal(wall.mark, "bottom", wall.foot_m, passes, bench, foot),)
 
 
 def count_strokes(length_m: float, bench: Bench) -> int:

@@ -18,6 +18,7 @@ from itertools import pairwise
 
 from hoopwright.cover.bulge import bulge_extra
 from hoopwright.cover.cover import CurtainSpan
+from hoopwright.cover.end_laid import EndLaid
 from hoopwright.farm import Air, End, Side, Skin
 from hoopwright.inflation.inflation import Cell
 from hoopwright.inflation.segment import gap_area
@@ -25,6 +26,8 @@ from hoopwright.quantity.working import DERIVED, ENTERED, LaterWorkings, Term, W
 from hoopwright.survey.survey import Survey
 
 END_SHARE = 0.5
+LEAST_M2 = 0.5
+"""Strips of film beside a door that takes the wall hold no air worth a hose."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,30 +122,39 @@ def curtain_cell(span: CurtainSpan, side: Side, skin: Skin, air: Air) -> Cell:
 
 
 def end_cells(
-    survey: Survey, skin: Skin, ends: tuple[End, End], air: Air
+    survey: Survey,
+    skin: Skin,
+    ends: tuple[End, End],
+    walls: tuple[EndLaid, EndLaid],
+    air: Air,
 ) -> Iterator[tuple[int, Cell]]:
     """Yield the cells of inflated end walls of two layers, each with its end: 0 front, 1 back.
 
-    Where doors leave no film there is no cell.
+    Where openings leave no film there is no cell.
 
     Args:
         survey: The frame as built.
         skin: The skin as chosen.
         ends: End walls as chosen.
+        walls: End walls as laid.
         air: Which ends are inflated, and their leak.
 
     Source:
         Share of the air: see the module.
     """
-    for n, end in enumerate(ends):
-        doors_m2 = sum(door.width_m * door.height_m for door in end.doors)
-        area_m2 = survey.curve.area_m2 - doors_m2
-        if end.film is None or end.film.count < 2 or not air.inflated_ends[n] or area_m2 <= 0:
+    for n, (end, wall) in enumerate(zip(ends, walls, strict=True)):
+        area_m2 = wall.net_m2
+        if (
+            end.film is None
+            or end.film.count < 2
+            or not air.inflated_ends[n]
+            or area_m2 <= LEAST_M2
+        ):
             continue
         at_m = survey.length_m if n else 0.0
         film = (
-            Term("end inside the bow", survey.curve.area_m2, "m2"),
-            Term("doors", doors_m2, "m2"),
+            Term("end inside the bow", wall.gross_m2, "m2"),
+            Term("openings", wall.openings_m2, "m2"),
         )
         space = _Space(
             place=f"end/{n}",
@@ -161,7 +173,7 @@ def end_cells(
                 ),
                 f"{DERIVED}: a shallow skin under even pressure",
             ),
-            area=Working("area_m2", "The end from the ground to the bow, less its doors.", film),
+            area=Working("area_m2", "The end from the ground to the bow, less its openings.", film),
         )
         yield n, _cell(f"cell/end/{n}", space, air.leak_end)
 

@@ -136,7 +136,6 @@ def heat_sheet(farm: Farm, plan: Plan) -> Sheet:
             planned.warmth,
             cover_parts(
                 planned.survey,
-                tunnel.ends,
                 planned.chosen.cover,
                 planned.chosen.inflation,
                 farm.catalogue.films,
@@ -166,8 +165,8 @@ def _parts(one: _Warmed) -> Iterator[_Part]:
     heating = one.heating
     for part in one.parts:
         losses = tuple(_loss(heat_surfaces((part,), heating, laid)) for laid in LAID)
-        u_two = heating.u_two_thermal if part.thermal else heating.u_two
-        sizes = (part.area_m2, part.two_m2, heating.u_one, u_two)
+        let_through = (part.u_one(heating), part.u_two(heating))
+        sizes = (part.area_m2, part.two_m2, *let_through)
         yield _Part(one.tunnel, part.name, *sizes, losses)
     changes = (air_changes(one.parts, heating, laid) for laid in LAID)
     losses = tuple(_loss((), one.volume_m3, per_h) for per_h in changes)
