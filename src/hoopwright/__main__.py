@@ -7,8 +7,8 @@ from hoopwright.desktop.screen import screen_fault
 
 BAD_INPUT = 2
 NO_WINDOW = (
-    "hoopwright: {fault}; without a window use the verbs plan, takeoff, check or new "
-    "(see 'hoopwright --help')\n"
+    "hoopwright: {fault}; without a window use the verbs plan, takeoff, measure, check or "
+    "new (see 'hoopwright --help')\n"
 )
 
 

@@ -17,6 +17,14 @@ from hoopwright.farm.change import add_split
 from hoopwright.farm.side import MOVING
 from hoopwright.files.fault import FileFault
 from hoopwright.files.storage import demo_catalogue, open_farm, save_farm, write_whole
+from hoopwright.papers.form_page import PAPER_NAMES, PAPERS
+from hoopwright.papers.measuring_sheet import measuring_pages
+from hoopwright.papers.measuring_subject import (
+    MeasuringSubject,
+    blank_subject,
+    subject_of,
+    usual_paper,
+)
 from hoopwright.papers.plan_json import plan_to_json
 from hoopwright.papers.workbook import workbook_bytes
 from hoopwright.plan import Plan, plan
@@ -41,8 +49,9 @@ LENGTHS = (
 )
 EPILOG = (
     "Figures are estimates for planning. Local codes, makers' instructions and licensed practice "
-    "come before them. Verbs without a window: plan, takeoff, check, new; 'hoopwright plan --help' "
-    "tells about each. Exit status: 0 well, 1 a fault is open (check), 2 bad input."
+    "come before them. Verbs without a window: plan, takeoff, measure, check, new; "
+    "'hoopwright plan --help' tells about each. Exit status: 0 well, 1 a fault is open "
+    "(check), 2 bad input."
 )
 
 
@@ -228,6 +237,51 @@ def _run_takeoff(options: argparse.Namespace) -> int:
     return 0
 
 
+def _fill_measure(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "file", metavar="FARM", nargs="?", type=Path, help="farm file (blank when left out)"
+    )
+    parser.add_argument(
+        "-o", "--output", metavar="FILE.pdf", type=Path, required=True, help="PDF to write"
+    )
+    parser.add_argument("--tunnel", metavar="NAME", help="one tunnel (all when left out)")
+    parser.add_argument(
+        "--paper", choices=PAPER_NAMES, help="letter for feet, a4 for metres when left out"
+    )
+    parser.add_argument(
+        "--units", choices=("imperial", "metric"), help="units to write in (the farm's)"
+    )
+
+
+def _run_measure(options: argparse.Namespace) -> int:
+    subjects = _measured(options)
+    try:
+        # Loads the toolkit, which the other verbs do without.
+        from hoopwright.papers.form_painter import pdf_bytes
+    except ImportError as fault:
+        raise ValueError(f"no PDF can be painted here: {fault}") from fault
+    pages = [page for subject in subjects for page in measuring_pages(subject)]
+    write_whole(options.output, pdf_bytes(pages, "Measuring sheet"))
+    sys.stdout.write(f"{options.output}\n")
+    return 0
+
+
+def _measured(options: argparse.Namespace) -> tuple[MeasuringSubject, ...]:
+    """Return what is measured: the tunnels of a farm that were asked for, or any tunnel."""
+    farm = None if options.file is None else open_farm(options.file)[0]
+    units: Units = options.units or (farm.units if farm else "imperial")
+    paper = PAPERS[options.paper] if options.paper else usual_paper(units)
+    if farm is None:
+        if options.tunnel is not None:
+            raise ValueError("--tunnel: name the farm file that the tunnel is in")
+        return (blank_subject(demo_catalogue(), paper, units),)
+    tunnels = [t for t in farm.tunnels if options.tunnel in (None, t.name)]
+    if not tunnels:
+        names = ", ".join(tunnel.name for tunnel in farm.tunnels)
+        raise ValueError(f"--tunnel: there is no tunnel {options.tunnel!r}; the farm has {names}")
+    return tuple(subject_of(farm, tunnel, paper, units) for tunnel in tunnels)
+
+
 def _fill_check(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", metavar="FARM", type=Path, help="farm file")
 
@@ -326,6 +380,11 @@ VERBS: dict[
 ] = {
     "plan": ("Print the plan of a farm.", _fill_plan, _run_plan),
     "takeoff": ("Write the takeoff workbook of a farm.", _fill_takeoff, _run_takeoff),
+    "measure": (
+        "Write the sheet to fill in when a tunnel is measured.",
+        _fill_measure,
+        _run_measure,
+    ),
     "check": ("List faults, cautions and notes of a farm.", _fill_check, _run_check),
     "new": ("Write a farm file with one tunnel.", _fill_new, _run_new),
 }
