@@ -60,6 +60,7 @@ MENUS: tuple[tuple[str, tuple[Tool, ...]], ...] = (
             Tool("save_as", "Save &as…", "SaveAs"),
             LINE,
             Tool("export", "&Export workbook…", "Ctrl+E", "workbook", "Workbook"),
+            Tool("measuring", "&Measuring sheet…", "Ctrl+M"),
             LINE,
             Tool("quit", "&Quit", "Quit"),
         ),

@@ -1,4 +1,4 @@
-"""Farm files from the window: begin, open, save, recent ones, unsaved changes, the workbook.
+"""Farm files from the window: begin, open, save, recent ones, unsaved changes, papers.
 
 Nothing is lost on the way: what cannot be opened leaves the farm that is shown, and what cannot be
 saved leaves the file that was there.
@@ -6,7 +6,7 @@ saved leaves the file that was there.
 
 import datetime
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
@@ -28,6 +28,7 @@ RECENT = "recent_farms"
 RECENT_COUNT = 8
 FARM_KINDS = "Farm files (*.json)"
 WORKBOOK_KINDS = "Workbooks (*.xlsx)"
+SHEET_KINDS = "Sheets to print (*.pdf)"
 
 _NOT_IN_NAMES = re.compile(r"[^\w-]+")
 
@@ -191,26 +192,49 @@ class Filing(QObject):
         """Ask for a name and write the takeoff workbook; return whether it is written."""
         title = self.tr("Export workbook")
         path = self.questions.name_to_save(title, self._suggested(".xlsx"), WORKBOOK_KINDS)
+        return self._export(path, self._workbook, self.tr("Workbook: {path}"))
+
+    def export_measuring(self) -> bool:
+        """Ask for a name and write the measuring sheet of the shown tunnel; say if it is done."""
+        title = self.tr("Measuring sheet")
+        farm = self._suggested(".pdf")
+        tunnel = _plain(self._session.tunnel.name) or "tunnel"
+        suggested = farm.with_name(f"{farm.stem}-{tunnel}-measuring.pdf")
+        path = self.questions.name_to_save(title, suggested, SHEET_KINDS)
+        return self._export(path, self._measuring_sheet, self.tr("Measuring sheet: {path}"))
+
+    def _export(self, path: Path | None, paper: Callable[[], bytes], told: str) -> bool:
+        """Write a paper and tell where it is; return whether it is written."""
         if path is None:
             return False
         try:
             with _busy():
-                self._write_workbook(path)
+                write_whole(path, paper())
         except (FileFault, ValueError) as fault:
             self._tell(fault)
             return False
-        self._session.noticed.emit("note", self.tr("Workbook: {path}").format(path=path))
+        self._session.noticed.emit("note", told.format(path=path))
         if self.questions.wants_folder(path):
             QDesktopServices.openUrl(QUrl.fromLocalFile(str(path.parent)))
         return True
 
-    def _write_workbook(self, path: Path) -> None:
+    def _workbook(self) -> bytes:
         # The library that writes workbooks loads slowly; the window must not wait for it to start.
         from hoopwright.papers.workbook import workbook_bytes
 
         session = self._session
-        data = workbook_bytes(session.farm, session.plan, __version__, datetime.date.today())
-        write_whole(path, data)
+        return workbook_bytes(session.farm, session.plan, __version__, datetime.date.today())
+
+    def _measuring_sheet(self) -> bytes:
+        # Few ask for it, and the window must not wait for it to start.
+        from hoopwright.papers.form_painter import pdf_bytes
+        from hoopwright.papers.measuring_sheet import measuring_pages
+        from hoopwright.papers.measuring_subject import subject_of, usual_paper
+
+        session = self._session
+        units = session.units
+        subject = subject_of(session.farm, session.tunnel, usual_paper(units), units)
+        return pdf_bytes(measuring_pages(subject), self.tr("Measuring sheet"))
 
     def may_leave(self) -> bool:
         """Return whether the farm that is shown may go: saved, or given up by the user."""
@@ -284,11 +308,15 @@ class Filing(QObject):
         path = self._session.path
         if path is not None:
             return path.with_suffix(ending)
-        plain = _NOT_IN_NAMES.sub("-", self._session.farm.name.lower()).strip("-")
-        return self._folder() / f"{plain or 'farm'}{ending}"
+        return self._folder() / f"{_plain(self._session.farm.name) or 'farm'}{ending}"
 
     def _tell(self, fault: FileFault | ValueError) -> None:
         self._session.noticed.emit("fault", str(fault))
+
+
+def _plain(name: str) -> str:
+    """Return a name as a part of a file's name; "" where nothing of it is left."""
+    return _NOT_IN_NAMES.sub("-", name.lower()).strip("-")
 
 
 @contextmanager

@@ -178,6 +178,7 @@ class MainWindow(QMainWindow):
             "save": filing.save,
             "save_as": filing.save_as,
             "export": filing.export,
+            "measuring": filing.export_measuring,
             "quit": self.close,
             "undo": self.undo,
             "redo": self.redo,
