@@ -45,6 +45,7 @@ from hoopwright.quantity.finding import Finding
 from hoopwright.quantity.money import line_total, tax_on
 from hoopwright.quantity.units import FOOT_M, Units
 from hoopwright.quantity.working import PRACTICE, Term, Working, phrase
+from hoopwright.survey import survey_frame
 from hoopwright.survey.bow_curve import bow_curve
 from hoopwright.survey.survey import Survey
 from hoopwright.takeoff.need import Need
@@ -445,6 +446,7 @@ def _airing() -> Airing:
 
 def _survey(tunnel: Tunnel) -> Survey:
     bows = tuple(i * 1.2192 for i in range(22))
+    surveyed = survey_frame(tunnel.frame)
     return Survey(
         curve=bow_curve(tunnel.frame.profile, tunnel.frame.tube_diameter_m),
         bows_m=bows,
@@ -455,7 +457,12 @@ def _survey(tunnel: Tunnel) -> Survey:
         height_m=3.624,
         girth_m=11.5,
         roof_girth_m=8.5428,
+        roof_bow=None,
+        whole_girth_m=10.9428,
+        whole_bow=None,
+        sheet_length_m=25.6032,
         side_m=(1.2, 1.2),
+        side_bows=(None, None),
         hip_at_m=(1.5, 10.0),
         base_at_m=(0.3, 11.2),
         hip_across_m=(-3.68, 3.68),
@@ -463,6 +470,10 @@ def _survey(tunnel: Tunnel) -> Survey:
         volume_m3=537.6,
         floor_area_m2=187.3,
         cover_area_m2=336.0,
+        best_radius_m=None,
+        misfit_m=None,
+        taped=surveyed.taped,
+        along=surveyed.along,
         workings=(
             Working("girth_m", "Over the outside from ground to ground."),
             Working("side_m", "Along the bow from hip board to baseboard."),

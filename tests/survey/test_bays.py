@@ -82,8 +82,10 @@ def test_space_is_counted_to_the_centre_line_and_cover_to_the_outside(frame: Fra
 @each_frame
 def test_every_figure_says_how_it_was_got(frame: Frame) -> None:
     survey = survey_frame(frame)
-    plain = {"workings", "curve", "bows_m"}
+    plain = {"workings", "curve", "bows_m", "taped", "along", "side_bows"}
     for name in (f.name for f in fields(Survey) if f.name not in plain):
+        if getattr(survey, name) is None:
+            continue
         working = survey.working(name)
         assert working.inputs
         for units in ("imperial", "metric"):

@@ -9,10 +9,11 @@ import math
 import pytest
 from scipy.integrate import quad
 
-from hoopwright.cover.bulge import arc_over_chord, bulge_extra
+from hoopwright.cover.bulge import bulge_extra
 from hoopwright.farm import EvenBows, Frame, GothicBow, RoundBow, SideBoards, StraightRafters
 from hoopwright.farm.profile import Profile
 from hoopwright.survey import survey_frame
+from hoopwright.survey.arc import arc_over_chord
 from hoopwright.survey.bow_curve import bow_curve
 
 FOOT_M = 0.3048

@@ -15,7 +15,7 @@ Source:
 
 import math
 
-from hoopwright.cover.bulge import arc_over_chord
+from hoopwright.survey.arc import arc_over_chord
 
 # Growth of length per kelvin. Polyethylene 1 to 2e-4 (Cardarelli, Materials Handbook, 2018),
 # other tables up to 2.2e-4; steel 1.2e-5 (textbook).

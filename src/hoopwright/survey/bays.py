@@ -1,13 +1,71 @@
-"""Survey the frame: what a tape would find on the frame that the entries describe."""
+"""Survey the frame: what a tape would find on the frame that the entries describe.
 
-from hoopwright.farm import Frame, bow_positions
-from hoopwright.quantity.working import ENTERED, Term, Working
+What was read goes before what the profile gives: the longest girth, the longest length, heights bow
+by bow. Without readings all is by the profile.
+"""
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from hoopwright.farm import Frame, MeasuredBow, bow_positions
+from hoopwright.farm.profile import Profile
+from hoopwright.quantity.working import (
+    ENTERED,
+    PRACTICE,
+    LaterWorkings,
+    Term,
+    Working,
+)
 from hoopwright.survey.bow_curve import BowCurve, bow_curve
+from hoopwright.survey.governing import Girth, roof_girth, whole_girth
+from hoopwright.survey.heights import Along
 from hoopwright.survey.survey import Survey
+from hoopwright.survey.taped import Taped
+from hoopwright.survey.tapes import Circle, best_circle
+from hoopwright.survey.taping import tape_frame
 
 Pair = tuple[float, float]
 
 OUTSIDE = "straights and arcs of the bow, moved outward by half the tube; derived here"
+
+
+@dataclass(frozen=True, slots=True)
+class _Found:
+    """What the workings are written from.
+
+    Attributes:
+        frame: The frame as entered.
+        curve: Outside of a bow.
+        centre: Middle of its tube.
+        taped: What the readings come to.
+        spots: On each side the bow where the side is longest, from 0.
+        hip_at_m: Hip seam there, along the girth, m.
+        base_at_m: Baseboard there, along the girth, m.
+        roof: Girth over the roof.
+        whole: Girth from baseboard to baseboard.
+        circle: Best circle through a measured bow, or None.
+    """
+
+    frame: Frame
+    curve: BowCurve
+    centre: BowCurve
+    taped: Taped
+    spots: tuple[int, int]
+    hip_at_m: Pair
+    base_at_m: Pair
+    roof: Girth
+    whole: Girth
+    circle: Circle | None
+
+    @property
+    def length_m(self) -> float:
+        """First to last bow, m."""
+        return bow_positions(self.frame.bows)[-1]
+
+    def bow_read(self, side: int) -> int | None:
+        """Return the bow where a side is longest; None when no height was read there."""
+        line = self.taped.lines[side]
+        return self.spots[side] + 1 if any((*line.hip.read, *line.baseboard.read)) else None
 
 
 def survey_frame(frame: Frame) -> Survey:
@@ -15,11 +73,17 @@ def survey_frame(frame: Frame) -> Survey:
     bows_m = bow_positions(frame.bows)
     curve = bow_curve(frame.profile, frame.tube_diameter_m)
     centre = bow_curve(frame.profile, 0.0)
-    hip_at_m = _positions(curve, tuple(b.hip_height_m for b in frame.boards))
-    base_at_m = _positions(curve, tuple(b.baseboard_height_m for b in frame.boards))
+    taped, along = tape_frame(frame, curve, bows_m)
+    spots = (_longest(along[0]), _longest(along[1]))
+    hip_at_m = (along[0].hips_m[spots[0]], along[1].hips_m[spots[1]])
+    base_at_m = (along[0].bases_m[spots[0]], along[1].bases_m[spots[1]])
+    side_m = (along[0].sides_m[spots[0]], along[1].sides_m[spots[1]])
     length_m = bows_m[-1]
     area_m2 = centre.area_m2
-    side_m = (hip_at_m[0] - base_at_m[0], base_at_m[1] - hip_at_m[1])
+    roof = roof_girth(taped, along)
+    whole = whole_girth(taped, roof, side_m)
+    circle = _circle(frame.profile)
+    found = _Found(frame, curve, centre, taped, spots, hip_at_m, base_at_m, roof, whole, circle)
     return Survey(
         curve=curve,
         bows_m=bows_m,
@@ -29,8 +93,13 @@ def survey_frame(frame: Frame) -> Survey:
         width_m=curve.width_m,
         height_m=curve.height_m,
         girth_m=curve.length_m,
-        roof_girth_m=hip_at_m[1] - hip_at_m[0],
+        roof_girth_m=roof.length_m,
+        roof_bow=roof.bow,
+        whole_girth_m=whole.length_m,
+        whole_bow=whole.bow,
+        sheet_length_m=taped.length_m + taped.skew_cost_m + taped.lean_cost_m,
         side_m=side_m,
+        side_bows=(found.bow_read(0), found.bow_read(1)),
         hip_at_m=hip_at_m,
         base_at_m=base_at_m,
         hip_across_m=(curve.point_at(hip_at_m[0])[0], curve.point_at(hip_at_m[1])[0]),
@@ -38,49 +107,61 @@ def survey_frame(frame: Frame) -> Survey:
         volume_m3=area_m2 * length_m,
         floor_area_m2=frame.profile.span_m * length_m,
         cover_area_m2=curve.length_m * length_m + 2 * area_m2,
-        workings=_workings(frame, curve, centre, hip_at_m, base_at_m, length_m),
+        best_radius_m=None if circle is None else circle.radius_m,
+        misfit_m=None if circle is None else circle.misfit_m,
+        taped=taped,
+        along=along,
+        workings=LaterWorkings(lambda: _workings(found)),
     )
 
 
-def _positions(curve: BowCurve, heights_m: tuple[float, ...]) -> Pair:
-    first_m, second_m = heights_m
-    return curve.position_at_height(first_m, 0), curve.position_at_height(second_m, 1)
+def _longest(along: Along) -> int:
+    """Return the bow where a side is longest, from 0; the foremost of several."""
+    return along.sides_m.index(max(along.sides_m))
 
 
-def _workings(
-    frame: Frame,
-    curve: BowCurve,
-    centre: BowCurve,
-    hip_at_m: Pair,
-    base_at_m: Pair,
-    length_m: float,
-) -> tuple[Working, ...]:
+@lru_cache(maxsize=64)
+def _circle(profile: Profile) -> Circle | None:
+    """Return the best circle through a measured bow and its feet; None for any other."""
+    return best_circle(profile.spots) if isinstance(profile, MeasuredBow) else None
+
+
+def _workings(found: _Found) -> tuple[Working, ...]:
     """Return how each figure of the survey was got."""
     return (
-        *_along_workings(frame, length_m),
-        *_over_workings(frame, curve, hip_at_m, base_at_m),
-        *_space_workings(frame, curve, centre, length_m),
+        *_along_workings(found),
+        *_over_workings(found),
+        *_read_workings(found),
+        *_space_workings(found),
     )
 
 
 def _sizes(frame: Frame) -> tuple[Term, ...]:
-    """Return the entered sizes of a bow as inputs."""
-    profile = frame.profile
+    """Return the entered sizes of a bow as inputs, the tube last."""
+    profile, tube = frame.profile, Term("bow tube", frame.tube_diameter_m, "m_thin")
+    if isinstance(profile, MeasuredBow):
+        joins = {"curve": "a smooth curve", "corners": "straight joins"}
+        return (
+            Term("span", profile.span_m, "m"),
+            Term("points measured", len(profile.points), "count"),
+            Term("joined by", joins[profile.join], "text"),
+            tube,
+        )
     return (
         Term("span", profile.span_m, "m"),
         Term("leg height", profile.leg_height_m, "m"),
         Term("peak height", profile.peak_height_m, "m"),
-        Term("bow tube", frame.tube_diameter_m, "m_thin"),
+        tube,
     )
 
 
-def _along_workings(frame: Frame, length_m: float) -> tuple[Working, ...]:
-    bows = len(bow_positions(frame.bows))
+def _along_workings(found: _Found) -> tuple[Working, ...]:
+    bows, taped = len(bow_positions(found.frame.bows)), found.taped
     return (
         Working(
             "length_m",
             "The position of the last bow, measured from the first.",
-            (Term("bows", bows, "count"), Term("last bow", length_m, "m")),
+            (Term("bows", bows, "count"), Term("last bow", found.length_m, "m")),
             ENTERED,
         ),
         Working(
@@ -88,20 +169,28 @@ def _along_workings(frame: Frame, length_m: float) -> tuple[Working, ...]:
             "A bay lies between two bows, so there is one bay less than bows.",
             (Term("bows", bows, "count"),),
         ),
+        Working(
+            "sheet_length_m",
+            "The longest of the lengths along the sides, and what ends out of square and end bows "
+            "out of plumb add where a sheet is cut square.",
+            (
+                Term("length along a side", taped.length_m, "m"),
+                Term("skew", taped.skew_cost_m, "m"),
+                Term("lean of the end bows", taped.lean_cost_m, "m"),
+            ),
+        ),
     )
 
 
-def _over_workings(
-    frame: Frame, curve: BowCurve, hip_at_m: Pair, base_at_m: Pair
-) -> tuple[Working, ...]:
-    sizes = _sizes(frame)
-    hips = _pair("hip", tuple(b.hip_height_m for b in frame.boards))
-    bases = _pair("baseboard top", tuple(b.baseboard_height_m for b in frame.boards))
-    hip_spots = _pair("hip along the bow", hip_at_m)
-    base_spots = _pair("baseboard along the bow", base_at_m)
+def _over_workings(found: _Found) -> tuple[Working, ...]:
+    sizes = _sizes(found.frame)
+    hips = _heights(found, "hip")
+    bases = _heights(found, "baseboard")
+    hip_spots = _pair("hip along the bow", found.hip_at_m)
+    base_spots = _pair("baseboard along the bow", found.base_at_m)
     return (
-        Working("span_m", "From foot to foot at the ground, as entered.", sizes[:1], ENTERED),
         Working("width_m", "Widest place over the outside of the bow tube.", sizes, OUTSIDE),
+        Working("span_m", "From foot to foot at the ground, as entered.", sizes[:1], ENTERED),
         Working("height_m", "Top of the bow tube at the ridge.", sizes, OUTSIDE),
         Working(
             "girth_m",
@@ -110,14 +199,9 @@ def _over_workings(
             OUTSIDE,
         ),
         Working(
-            "roof_girth_m",
-            "Over the outside of the bow from the hip seam on one side to that on the other.",
-            hip_spots,
-            OUTSIDE,
-        ),
-        Working(
             "side_m",
-            "Along the bow from the hip board to the top of the baseboard.",
+            "Along the bow from the hip board to the top of the baseboard, at the bow where it is "
+            "longest.",
             (*hip_spots, *base_spots),
             OUTSIDE,
         ),
@@ -136,36 +220,98 @@ def _over_workings(
         Working(
             "hip_across_m",
             "Distance of the hip seam from the centre line; the first side is negative.",
-            (*hip_spots, Term("girth", curve.length_m, "m")),
+            (*hip_spots, Term("girth", found.curve.length_m, "m")),
             OUTSIDE,
         ),
     )
 
 
-def _space_workings(
-    frame: Frame, curve: BowCurve, centre: BowCurve, length_m: float
-) -> tuple[Working, ...]:
-    length = Term("length", length_m, "m")
-    section = Term("section", centre.area_m2, "m2")
+def _read_workings(found: _Found) -> tuple[Working, ...]:
+    """Return what rests on readings where there are any."""
+    taped, roof, whole = found.taped, found.roof, found.whole
+    hip_spots = _pair("hip along the bow", found.hip_at_m)
+    sides = _pair(
+        "side", tuple(abs(a - b) for a, b in zip(found.hip_at_m, found.base_at_m, strict=True))
+    )
+    over = _girths(taped)
+    by_hips = over if roof.bow is not None else hip_spots
+    by_bases = over if taped.baseboards else (Term("roof", roof.length_m, "m"), *sides)
+    source = OUTSIDE if roof.bow is None else PRACTICE
+    told = [
+        Working("roof_girth_m", roof.rule, by_hips, source),
+        Working("whole_girth_m", whole.rule, by_bases, PRACTICE if taped.baseboards else source),
+    ]
+    if roof.bow is not None:
+        told.append(Working("roof_bow", roof.rule, by_hips, PRACTICE))
+        told.append(Working("whole_bow", whole.rule, by_bases, PRACTICE))
+    if found.circle is not None:
+        points = _sizes(found.frame)[:2]
+        square = "least squares of the distances from the circle"
+        told.append(
+            Working(
+                "best_radius_m",
+                "Radius of the best circle through points and feet.",
+                points,
+                square,
+            )
+        )
+        told.append(
+            Working(
+                "misfit_m",
+                "Root of the mean square of what points and feet are off the best circle.",
+                (*points, Term("radius", found.circle.radius_m, "m")),
+                square,
+            )
+        )
+    return tuple(told)
+
+
+def _girths(taped: Taped) -> tuple[Term, ...]:
+    """Return the girths that govern the roof as inputs."""
+    spread = taped.hips or taped.baseboards
+    return (
+        ()
+        if spread is None
+        else tuple(Term(f"bow {r.bow}", r.length_m, "m") for r in spread.readings)
+    )
+
+
+def _space_workings(found: _Found) -> tuple[Working, ...]:
+    length = Term("length", found.length_m, "m")
+    section = Term("section", found.centre.area_m2, "m2")
     return (
         Working(
             "section_area_m2",
             "Between the centre line of the bow tube and the ground line.",
-            _sizes(frame)[:3],
+            _sizes(found.frame)[:-1],
             "exact integrals of straights and circle arcs; derived here",
         ),
         Working("volume_m3", "Section times length.", (section, length)),
         Working(
             "floor_area_m2",
             "Span times length.",
-            (Term("span", frame.profile.span_m, "m"), length),
+            (Term("span", found.frame.profile.span_m, "m"), length),
         ),
         Working(
             "cover_area_m2",
             "Girth times length, and a section for each end.",
-            (Term("girth", curve.length_m, "m"), length, section),
+            (Term("girth", found.curve.length_m, "m"), length, section),
         ),
     )
+
+
+def _heights(found: _Found, board: str) -> tuple[Term, ...]:
+    """Return the heights of a board where the sides are longest, and how each is known."""
+    terms = []
+    for n, side in enumerate(("first", "second")):
+        line = getattr(found.taped.lines[n], board)
+        spot = found.spots[n]
+        name = {"hip": "hip", "baseboard": "baseboard top"}[board]
+        if any(line.read):
+            how = "as read" if line.read[spot] else "between readings"
+            name = f"{name} at bow {spot + 1} {how}"
+        terms.append(Term(f"{name}, {side} side", line.heights_m[spot], "m"))
+    return tuple(terms)
 
 
 def _pair(name: str, values_m: tuple[float, ...]) -> tuple[Term, ...]:

@@ -1,9 +1,11 @@
 """What the survey of a frame yields. The stage function is `survey_frame` in `bays`."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from hoopwright.quantity.working import Explained
 from hoopwright.survey.bow_curve import BowCurve
+from hoopwright.survey.heights import Along
+from hoopwright.survey.taped import Taped
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -19,8 +21,16 @@ class Survey(Explained):
         width_m: Greatest outside width, m.
         height_m: Outside height at the ridge, m.
         girth_m: Over the outside from ground to ground, m.
-        roof_girth_m: Over the outside from hip seam to hip seam, m.
-        side_m: On each side from hip board to baseboard top along the bow, m.
+        roof_girth_m: Over the outside from hip seam to hip seam, m: the longest as read, else by
+            the profile.
+        roof_bow: Bow whose reading that is, 1 at the front; None when it is by the profile.
+        whole_girth_m: Over the outside from baseboard to baseboard, m: the longest as read, else
+            the roof's with both sides.
+        whole_bow: Bow whose reading that is; None when it is worked out.
+        sheet_length_m: From end to end of what a sheet cut square must cover, m.
+        side_m: On each side from hip board to baseboard top along the bow, m, at the bow where it
+            is longest.
+        side_bows: That bow on each side, where heights were read; else None.
         hip_at_m: On each side the hip seam's position along the girth from the left base, m.
         base_at_m: On each side the baseboard top's position along the girth, m.
         hip_across_m: On each side the distance of the hip seam from the centre line, m, signed.
@@ -28,6 +38,10 @@ class Survey(Explained):
         volume_m3: Air inside, m3.
         floor_area_m2: Span times length, m2.
         cover_area_m2: Roof, sides and both ends, m2.
+        best_radius_m: Of a measured bow the radius of the best circle through it, m, else None.
+        misfit_m: How far its points are off that circle, m, the root of the mean square.
+        taped: What the readings come to.
+        along: Where the boards of the first and of the second side lie on each bow.
     """
 
     curve: BowCurve
@@ -39,7 +53,12 @@ class Survey(Explained):
     height_m: float
     girth_m: float
     roof_girth_m: float
+    roof_bow: int | None
+    whole_girth_m: float
+    whole_bow: int | None
+    sheet_length_m: float
     side_m: tuple[float, float]
+    side_bows: tuple[int | None, int | None]
     hip_at_m: tuple[float, float]
     base_at_m: tuple[float, float]
     hip_across_m: tuple[float, float]
@@ -47,3 +66,7 @@ class Survey(Explained):
     volume_m3: float
     floor_area_m2: float
     cover_area_m2: float
+    best_radius_m: float | None
+    misfit_m: float | None
+    taped: Taped
+    along: tuple[Along, Along] = field(repr=False, compare=False)

@@ -93,7 +93,9 @@ class Taped(Explained):
         skew_m: How far one end stands out of square with the other, m, signed: positive when the
             second side runs ahead at the back; None where a diagonal is missing.
         skew_cost_m: What the skew adds to the length of a sheet cut square, m.
-        lean_cost_m: What end bows out of plumb add to the length of a sheet, m.
+        lean_costs_m: What the front and the back end bow out of plumb add to the length of a
+            sheet, m.
+        lean_cost_m: Both together, m.
         dip_m: Deepest dip of the ridge, m; 0 where none was read.
         dip_cost_m: What the dip takes out of the width that is needed at the deepest bow against a
             straight ridge, m; told, not subtracted.
@@ -105,6 +107,7 @@ class Taped(Explained):
     length_m: float
     skew_m: float | None
     skew_cost_m: float
+    lean_costs_m: tuple[float, float]
     lean_cost_m: float
     dip_m: float
     dip_cost_m: float

@@ -1,0 +1,79 @@
+"""Which girth the film is planned by: the longest as read, else what the profile gives."""
+
+from dataclasses import dataclass
+
+from hoopwright.survey.girths import WAYS
+from hoopwright.survey.heights import Along
+from hoopwright.survey.taped import GirthSpread, Taped
+
+
+@dataclass(frozen=True, slots=True)
+class Girth:
+    """A girth that the film is planned by.
+
+    Attributes:
+        length_m: Its length, m.
+        bow: Bow where it was read, 1 at the front; None when it was not.
+        rule: How it was got, in words.
+    """
+
+    length_m: float
+    bow: int | None
+    rule: str
+
+
+def roof_girth(taped: Taped, along: tuple[Along, Along]) -> Girth:
+    """Return the girth over the roof, from hip seam to hip seam.
+
+    Args:
+        taped: What the readings come to.
+        along: Where the boards lie on each bow.
+
+    Source:
+        The longest of several readings governs: common practice, no published source.
+    """
+    if taped.hips is not None:
+        return _as_read(taped.hips)
+    sides_m = list(zip(along[0].sides_m, along[1].sides_m, strict=True))
+    if taped.baseboards is not None:
+        length_m, bow = max(
+            (r.length_m - sum(sides_m[r.bow - 1]), -r.bow) for r in taped.baseboards.readings
+        )
+        return Girth(
+            length_m,
+            -bow,
+            f"Girth as read over bow {-bow} from baseboard to baseboard, less both sides along "
+            "that bow from hip board to baseboard: of the bows that were read the one where most "
+            "is left governs.",
+        )
+    length_m = max(b - a for a, b in zip(along[0].hips_m, along[1].hips_m, strict=True))
+    return Girth(
+        length_m,
+        None,
+        "Over the outside of the bow from the hip seam on one side to that on the other.",
+    )
+
+
+def whole_girth(taped: Taped, roof: Girth, sides_m: tuple[float, float]) -> Girth:
+    """Return the girth from baseboard to baseboard.
+
+    Args:
+        taped: What the readings come to.
+        roof: Girth over the roof.
+        sides_m: From hip board to baseboard on each side, m.
+    """
+    if taped.baseboards is not None:
+        return _as_read(taped.baseboards)
+    return Girth(
+        roof.length_m + sum(sides_m),
+        roof.bow,
+        "Over the roof from hip seam to hip seam, and on each side down to the baseboard.",
+    )
+
+
+def _as_read(spread: GirthSpread) -> Girth:
+    bow = spread.governing_bow
+    rule = f"Over bow {bow} from {WAYS[spread.over]}, as read: the longest of the girths governs"
+    if any(r.outlier for r in spread.readings if r.bow == bow):
+        rule += ", though it is an outlier; until that bow is measured again it counts"
+    return Girth(spread.governing_m, bow, rule + ".")
