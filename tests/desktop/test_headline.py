@@ -13,9 +13,9 @@ from pytestqt.qtbot import QtBot
 
 from hoopwright.desktop.headline import Headline, head_figures
 from hoopwright.desktop.session import Session
-from hoopwright.farm import Farm
+from hoopwright.farm import Farm, Screen
 from hoopwright.farm.change import move_split
-from samples import double_tunnel, small_farm, tunnel
+from samples import double_tunnel, side, small_farm, tunnel
 
 SQUARE_FOOT_M2 = Decimal("0.09290304")
 Opened = Callable[..., tuple[Session, Headline]]
@@ -88,6 +88,43 @@ def test_every_number_but_a_count_says_how_it_was_got(opened: Opened) -> None:
         assert "Source:" in box.tip() or box.caption.text() == "Jumpers"
         assert box.value.accessibleName().startswith(box.caption.text())
     assert len(list(head_figures(session))) == len(strip.boxes)
+
+
+def test_opening_is_shown_with_its_share_of_the_floor_and_no_verdict(opened: Opened) -> None:
+    session, strip = opened(small_farm(tunnel()))
+    airing = session.tunnel_plan.chosen.airing
+    share = f"{100 * airing.opening_m2 / 192:.2f}%"
+    assert _shown(strip)["Opening · of the floor"] == f"{airing.opening_m2:.1f} m² · {share}"
+    (box,) = (b for b in strip.boxes if b.caption.text().startswith("Opening"))
+    assert "is no measure of a tunnel with open sides alone" in box.tip()
+
+
+def test_screened_opening_is_shown_beside_the_clear_one(opened: Opened) -> None:
+    screened = side("West side", screen=Screen(part="crank", flow_share=0.5))
+    farm = small_farm(tunnel(sides=(screened, screened.but(name="East side"))))
+    session, strip = opened(farm)
+    airing = session.tunnel_plan.chosen.airing
+    said = _shown(strip)["Opening · of the floor · screened"]
+    shares = [float(text.rstrip("%")) for text in said.split(" · ")[1:]]
+    assert shares == pytest.approx(
+        [100 * airing.opening_m2 / 192, 50 * airing.opening_m2 / 192], abs=0.005
+    )
+    (box,) = (b for b in strip.boxes if b.caption.text().startswith("Opening"))
+    assert "advise against screens" in box.tip()
+    session.apply_tunnel(tunnel(), "Take the screens away")
+    assert "Opening · of the floor" in _shown(strip)
+
+
+def test_opening_follows_the_hip_while_it_is_dragged(opened: Opened) -> None:
+    session, strip = opened(small_farm(tunnel()))
+    before = _shown(strip)["Opening · of the floor"]
+    frame = session.tunnel.frame
+    lower = tuple(b.but(hip_height_m=1.2) for b in frame.boards)
+    session.begin()
+    session.preview(session.tunnel.but(frame=frame.but(boards=lower)))
+    during = _shown(strip)["Opening · of the floor"]
+    assert float(during.split()[0]) < float(before.split()[0])
+    session.commit("Lower the hip boards")
 
 
 def test_checks_are_counted_and_wanted_by_key(qtbot: QtBot, opened: Opened) -> None:

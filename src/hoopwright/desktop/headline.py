@@ -263,16 +263,27 @@ def _works(session: Session) -> Iterator[Headfigure]:
     none = QCoreApplication.translate("Headline", "none")
     force = none if work is None else show(work.hardest_n, "N", units)
     yield Headfigure(crank, force, () if work is None else (explained(work, "hardest_n"),))
-    airing = chosen.airing
-    opening = QCoreApplication.translate("Headline", "Opening")
-    how = (explained(airing, "opening_m2"), explained(airing, "floor_share"))
-    yield Headfigure(opening, show(airing.floor_share, "share", units), how)
+    yield _opening(session)
     seals = QCoreApplication.translate("Headline", "Seals · bench")
     length = show(inflation.seal_m, "m", units)
     hours = show(inflation.bench_min / MINUTES_IN_HOUR, "h", units)
     how = (explained(inflation, "seal_m"), explained(inflation, "bench_min"))
     yield Headfigure(seals, f"{length} · {hours}", how)
     yield _air(session)
+
+
+def _opening(session: Session) -> Headfigure:
+    """Return what opens, its share of the floor, and that behind insect screens where there are."""
+    airing, units = session.tunnel_plan.chosen.airing, session.units
+    area, share = show(airing.opening_m2, "m2", units), show(airing.floor_share, "share", units)
+    how = tuple(explained(airing, name) for name in ("opening_m2", "floor_share"))
+    if airing.free_m2 >= airing.opening_m2:
+        caption = QCoreApplication.translate("Headline", "Opening · of the floor")
+        return Headfigure(caption, f"{area} · {share}", how)
+    caption = QCoreApplication.translate("Headline", "Opening · of the floor · screened")
+    free = show(airing.free_share, "share", units)
+    ways = (*how, explained(airing, "free_m2"), explained(airing, "free_share"))
+    return Headfigure(caption, f"{area} · {share} · {free}", ways)
 
 
 def _air(session: Session) -> Headfigure:
