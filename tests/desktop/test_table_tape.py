@@ -15,6 +15,7 @@ from pytestqt.qtbot import QtBot
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.table_tape import BowsTab, TapeTab
 from hoopwright.desktop.table_tape_boxes import BOXES, POSITION, box_name, enter_texts
+from hoopwright.desktop.table_tape_frame import FrameReadingsTab
 from hoopwright.desktop.tables import Tables
 from hoopwright.farm import BowReading, EvenBows, Farm, ListedBows, SideReading, Tape
 from hoopwright.farm.change_tape import with_bow_value
@@ -40,6 +41,7 @@ THIRD_M = (378.5 * INCH_M, 472.5 * INCH_M, 60 * INCH_M, 12 * INCH_M, -INCH_M, 1.
 SUGGESTED = (1, 5, 9, 13, 17)
 
 Opened = Callable[..., tuple[Session, BowsTab]]
+OpenedWhole = Callable[..., tuple[Session, FrameReadingsTab]]
 
 
 @pytest.fixture
@@ -435,3 +437,105 @@ def test_every_box_of_a_bow_has_a_column() -> None:
     assert done.refused == {}
     assert len(texts) == len(BOXES)
     assert None not in _read(done.tunnel.frame.tape.at(5))
+
+
+def _spread() -> Farm:
+    """Return a farm with three girths, one far off, and heights read at the first and fifth bow."""
+    read = SideReading(hip_m=1.5, baseboard_m=0.3)
+    lower = SideReading(hip_m=1.4, baseboard_m=0.3)
+    bows = (
+        BowReading(bow=1, over_hips_m=9.6, sides=(read, SideReading())),
+        BowReading(bow=5, over_hips_m=9.62, sides=(lower, SideReading())),
+        BowReading(bow=9, over_hips_m=9.8),
+    )
+    plain = tunnel()
+    return small_farm(plain.but(frame=plain.frame.but(tape=Tape(bows=bows))))
+
+
+def test_the_girth_that_governs_and_the_outlier_are_told(opened: Opened) -> None:
+    _session, tab = opened(_spread())
+    assert _shown(tab, 9, HIPS) == "max 9.800"
+    told = _shown(tab, 9, HIPS, ROLES.ToolTipRole)
+    assert told.startswith("Longest of 3: the film is planned by it.")
+    # The middle one of 9.60, 9.62 and 9.80 is 9.62.
+    assert "Outlier: 0.180 m longer than the middle one, 9.620 m." in told
+    assert told in _shown(tab, 9, HIPS, ROLES.AccessibleTextRole)
+    row = [row.key[1] for row in tab.readings.rows].index(9)
+    assert tab.grid.model().index(row, HIPS).data(ROLES.DecorationRole) is not None
+    assert _shown(tab, 1, HIPS) == "9.600"
+    assert tab.grid.model().index(0, HIPS).data(ROLES.DecorationRole) is None
+    assert "middle 9.620 m, spread 0.200 m; bow 9 governs with 9.800 m" in tab.told.text()
+
+
+def test_heights_between_readings_stand_in_brackets(qtbot: QtBot, opened: Opened) -> None:
+    _session, tab = opened(_spread())
+    qtbot.keyClick(tab.scope, KEYS.Key_Down)
+    # Bow 2 is a quarter of the way from 1.5 m down to 1.4 m.
+    assert _shown(tab, 2, FIRST_HIP) == "(1.475)"
+    assert _shown(tab, 2, FIRST_HIP, ROLES.ToolTipRole) == "Between bows 1 and 5, not read."
+    assert tab.grid.model().index(1, FIRST_HIP).data(ROLES.FontRole).italic()
+    assert _shown(tab, 9, FIRST_HIP) == "(1.400)"
+    assert _shown(tab, 9, FIRST_HIP, ROLES.ToolTipRole) == "As at bow 5, the nearest one read."
+    assert _shown(tab, 2, FIRST_GROUND) == ""
+    assert "(" not in tab.grid.copied_text()
+
+
+@pytest.fixture
+def whole(opened: Opened) -> OpenedWhole:
+    """Open the readings of the whole frame."""
+
+    def open_whole(farm: Farm | None = None) -> tuple[Session, FrameReadingsTab]:
+        session, bows = opened(farm)
+        tab = next(p for p in _parents(bows) if isinstance(p, TapeTab))
+        tab.row.setCurrentIndex(1)
+        part = tab.shown
+        assert isinstance(part, FrameReadingsTab)
+        return session, part
+
+    return open_whole
+
+
+def _parents(widget: QWidget) -> list[QWidget]:
+    parent = widget.parentWidget()
+    return [] if parent is None else [parent, *_parents(parent)]
+
+
+def test_lengths_of_the_whole_frame_are_typed_in_a_row(qtbot: QtBot, whole: OpenedWhole) -> None:
+    session, part = whole()
+    part.form.stops[0].setFocus()
+    for text in ("24.0", "24.05", "24.1", "24", "25.4", "25.5", "0.05", "-2 cm"):
+        _type(qtbot, text, KEYS.Key_Tab)
+    tape = session.tunnel.frame.tape
+    assert tape.hip_lengths_m == (24.0, 24.05)
+    assert tape.base_lengths_m == (24.1, 24.0)
+    assert tape.diagonals_m == (25.4, 25.5)
+    assert tape.leans_m == (0.05, -0.02)
+    assert session.stack.count() == 8
+    names = [stop.accessibleName() for stop in part.form.stops[:8]]
+    assert names[0] == "Readings: along the hip, West side"
+    assert names[7] == "Readings: Back end, inward is negative"
+    assert all(names)
+
+
+def test_a_length_no_tunnel_has_is_refused_at_its_field(qtbot: QtBot, whole: OpenedWhole) -> None:
+    session, part = whole()
+    line = part.form.stops[4]
+    assert isinstance(line, QLineEdit)
+    line.setFocus()
+    _type(qtbot, "2000 m", KEYS.Key_Tab)
+    assert line.text() == "2000 m"
+    assert "from 0.2 to 1100" in line.accessibleDescription()
+    assert session.stack.count() == 0
+
+
+def test_a_chosen_figure_says_how_it_was_got(qtbot: QtBot, whole: OpenedWhole) -> None:
+    _session, part = whole(_spread())
+    labels = [str(row.cells[0].value) for row in part.model.rows]
+    assert labels[0] == "Over hips: median"
+    part.view.setFocus()
+    part.view.setCurrentIndex(part.view.model().index(labels.index("Over hips: median"), 0))
+    assert "Source:" in part.working.text()
+    before = part.working.text()
+    qtbot.keyClick(part.view, KEYS.Key_Down)
+    assert part.working.text() != before
+    assert "Over baseboards: not read" in labels

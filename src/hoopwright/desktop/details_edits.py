@@ -21,6 +21,9 @@ from hoopwright.farm.skin import CutKind
 CUT_KINDS: tuple[CutKind, ...] = ("vent", "fan")
 """What an opening can be for, in the order of the acts that add one."""
 
+LEAN_M = (-2.0, 2.0)
+"""How far the ridge of an end bow may stand outside its feet; inward is negative."""
+
 
 def value_of(item: Entry | Special, farm: Farm, tunnel: Tunnel) -> object:
     """Return what stands in a line."""
@@ -130,6 +133,8 @@ def _range_along(entry: Entry, tunnel: Tunnel) -> tuple[float, float] | None:
             return jumper_range(tunnel, index)
         case ("frame", "bows", "positions_m", int(index)):
             return _bow_range(tunnel, index)
+        case ("frame", "tape", "leans_m", int()):
+            return LEAN_M
         case (*_, "from_bow" | "to_bow"):
             return 1, len(bow_positions(tunnel.frame.bows))
     return None

@@ -42,9 +42,12 @@ def tape_columns(session: Session) -> tuple[Column, ...]:
     """Return the columns in the order of the measuring sheet."""
     tunnel = session.tunnel
     return (
-        Column(column_name(BOW, tunnel), 3, "count"),
-        Column(column_name(POSITION, tunnel), 9, "m"),
-        *(Column(column_name(n, tunnel), 9, "m") for n in BOXES),
+        Column(column_name(BOW, tunnel), 2, "count"),
+        Column(column_name(POSITION, tunnel), 8, "m"),
+        *(
+            Column(column_name(n, tunnel), 7 if box.side is not None else 10, "m")
+            for n, box in BOXES.items()
+        ),
     )
 
 
