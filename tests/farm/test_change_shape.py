@@ -7,6 +7,7 @@ import pytest
 from hoopwright.farm import AcrossUp, MeasuredBow, RoundBow, Tunnel, TwoTapes
 from hoopwright.farm.change_shape import (
     add_point,
+    outline_step,
     point_taken,
     remove_point,
     straight_leg,
@@ -32,11 +33,27 @@ def bow_of(made: Tunnel) -> MeasuredBow:
 
 def test_measured_bow_starts_from_the_outline_of_the_shape_before() -> None:
     outline = ((-4.0, 0.0), (-4.0, 1.5), (-2.0, 3.2), (0.0, 3.7), (2.0, 3.2), (4.0, 1.5), (4.0, 0))
-    bow = bow_of(with_shape(tunnel(), "measured", outline))
-    assert bow.spots == outline
-    assert bow.join == "curve"
-    # Rafters are straight, so their points are joined straight.
+    assert bow_of(with_shape(tunnel(), "measured", outline)).spots == outline
+
+
+@pytest.mark.parametrize(
+    ("leg_m", "peak_m", "join"),
+    [(1.5, 3.7, "corners"), (0.0, 3.7, "curve"), (1.5, 5.5, "curve")],
+)
+def test_points_of_a_bow_without_a_kink_are_joined_smoothly(
+    leg_m: float, peak_m: float, join: str
+) -> None:
+    # Over 8 m an arc that rises 4 m leaves its legs without a kink.
+    plain = tunnel(RoundBow(span_m=8.0, leg_height_m=leg_m, peak_height_m=peak_m))
+    outline = ((-4.0, 0.0), (-3.0, 2.0), (0.0, peak_m), (3.0, 2.0), (4.0, 0.0))
+    assert bow_of(with_shape(plain, "measured", outline)).join == join
     assert bow_of(with_shape(rafter_tunnel(), "measured", outline)).join == "corners"
+
+
+def test_bends_of_rafters_get_points_closer_together() -> None:
+    # 8 m in 40 steps, and in 12.
+    assert outline_step(rafter_tunnel().frame.profile) == pytest.approx(0.2)
+    assert outline_step(tunnel().frame.profile) == pytest.approx(8 / 12)
 
 
 def test_round_bow_takes_span_leg_and_peak_of_a_measured_one() -> None:

@@ -13,6 +13,13 @@ from hoopwright.desktop.details_items import (
     entries,
     figures,
 )
+from hoopwright.desktop.details_readings import (
+    circle_items,
+    girth_hints,
+    height_hints,
+    length_hints,
+    reading_items,
+)
 from hoopwright.desktop.session import Session
 from hoopwright.farm import ListedBows, MeasuredBow
 
@@ -45,6 +52,8 @@ def survey_items(session: Session) -> Iterator[Item]:
     """Give the figures of the frame as built."""
     rows = [(name, unit, _say(words)) for name, unit, words in SURVEY_FIGURES]
     yield from figures(session.tunnel_plan.survey, rows, session.units)
+    yield from circle_items(session)
+    yield from reading_items(session)
 
 
 def frame_items(session: Session) -> Iterator[Item]:
@@ -55,7 +64,9 @@ def frame_items(session: Session) -> Iterator[Item]:
     yield from entries("tunnel", ("frame", "profile"), frame.profile)
     if isinstance(frame.profile, MeasuredBow):
         yield from _points(frame.profile)
+    yield from girth_hints(session)
     yield from entries("tunnel", ("frame",), frame, "tube_diameter_m", "length_m")
+    yield from length_hints(session)
     if isinstance(frame.bows, ListedBows):
         yield Special("positions", 0, QCoreApplication.translate("Details", "bow positions"))
         yield Act("even bows", (), QCoreApplication.translate("Details", "Space bows evenly"))
@@ -66,6 +77,7 @@ def frame_items(session: Session) -> Iterator[Item]:
         words = QCoreApplication.translate("Details", "Boards, {side}")
         yield Heading(words.format(side=session.tunnel.sides[n].name))
         yield from entries("tunnel", ("frame", "boards", n), boards)
+        yield from height_hints(frame.tape, n, "hip_m", "baseboard_m")
     yield Heading(QCoreApplication.translate("Details", "The tape"))
     yield from entries("tunnel", ("frame", "tape"), frame.tape, *TAPE_LINES)
 

@@ -26,6 +26,7 @@ from hoopwright.desktop.details_items import (
     figure,
     figures,
 )
+from hoopwright.desktop.details_readings import height_hints
 from hoopwright.desktop.details_tunnel import (
     keep_items,
     one_side_items,
@@ -76,6 +77,8 @@ def _side(session: Session, mark: str) -> Iterator[Item]:
         name = "hip_height_m" if kind == "hip" else "baseboard_height_m"
         made = "hip_board" if kind == "hip" else "baseboard"
         yield from entries("tunnel", ("frame", "boards", n), boards, name, made)
+        read = "hip_m" if kind == "hip" else "baseboard_m"
+        yield from height_hints(session.tunnel.frame.tape, n, read)
     elif kind == "split":
         yield from split_items(session, n, int(rest[0]))
         yield from keep_items(session, n)

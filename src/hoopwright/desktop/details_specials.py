@@ -15,11 +15,14 @@ from hoopwright.farm import (
 )
 from hoopwright.farm.change_ends import cover_of, set_end_cover
 from hoopwright.farm.change_extras import set_rain, set_screen, set_shade
-from hoopwright.farm.change_shape import SHAPES, point_taken, with_point_taken, with_shape
+from hoopwright.farm.change_shape import (
+    SHAPES,
+    outline_step,
+    point_taken,
+    with_point_taken,
+    with_shape,
+)
 from hoopwright.survey.bow_curve import bow_curve
-
-POINTS_OF_SPAN = 8
-"""A bow that becomes a measured one gets points this often, as shares of its span."""
 
 Read = Callable[[Tunnel, int], object]
 Change = Callable[[Tunnel, int, object, Catalogue], Tunnel]
@@ -47,7 +50,7 @@ def _with_shape(tunnel: Tunnel, _place: int, shape: object, _catalogue: Catalogu
     assert shape in ("round", "gothic", "rafters", "measured")
     if shape != "measured":
         return with_shape(tunnel, shape, ())
-    outline = bow_curve(profile, 0.0).outline(profile.span_m / POINTS_OF_SPAN)
+    outline = bow_curve(profile, 0.0).outline(outline_step(profile))
     return with_shape(tunnel, shape, outline)
 
 

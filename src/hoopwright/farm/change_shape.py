@@ -7,7 +7,7 @@ from typing import Literal
 from hoopwright.farm.begin import Shape, profile_of_shape
 from hoopwright.farm.change import with_tunnel_value
 from hoopwright.farm.farm import Tunnel
-from hoopwright.farm.measured_bow import AcrossUp, MeasuredBow, TwoTapes
+from hoopwright.farm.measured_bow import AcrossUp, BowJoin, MeasuredBow, TwoTapes
 from hoopwright.farm.profile import GothicBow, Profile, RoundBow, StraightRafters
 
 AnyShape = Shape | Literal["measured"]
@@ -21,6 +21,9 @@ SHAPES: dict[type, AnyShape] = {
     StraightRafters: "rafters",
     MeasuredBow: "measured",
 }
+STEPS_OF_SPAN: dict[type, int] = {RoundBow: 12, GothicBow: 12, StraightRafters: 40}
+"""How many times the step between two points of an arc goes into the span: bends are short."""
+KINK_M = 0.01
 UPRIGHT_M = 0.02
 """A measured point this near above its foot still lies on a straight leg; common practice."""
 
@@ -47,6 +50,11 @@ def with_shape(tunnel: Tunnel, shape: AnyShape, outline: tuple[Spot, ...]) -> Tu
         leg_m = straight_leg(old) if isinstance(old, MeasuredBow) else old.leg_height_m
         fresh = profile_of_shape(shape, old.span_m, leg_m, old.peak_height_m)
     return with_tunnel_value(tunnel, ("frame", "profile"), fresh)
+
+
+def outline_step(profile: Profile) -> float:
+    """Return how far apart points are taken on the arcs of a bow that becomes a measured one, m."""
+    return profile.span_m / STEPS_OF_SPAN.get(type(profile), max(STEPS_OF_SPAN.values()))
 
 
 def straight_leg(bow: MeasuredBow) -> float:
@@ -111,11 +119,22 @@ def _point(spot: Spot, bow: MeasuredBow, taken: Taken) -> Point:
 
 
 def _through(outline: tuple[Spot, ...], old: Profile) -> MeasuredBow:
-    """Return a bow through the points of an outline, without its feet."""
+    """Return a bow through the points of an outline, without its feet.
+
+    A smooth curve would swing past a kink, so only a bow that has none is joined by one.
+    """
     half_m = old.span_m / 2
     points = tuple(AcrossUp(across_m=x_m + half_m, up_m=y_m) for x_m, y_m in outline[1:-1])
-    straight = isinstance(old, StraightRafters)
-    return MeasuredBow(span_m=old.span_m, points=points, join="corners" if straight else "curve")
+    join: BowJoin = "curve" if _is_smooth(old) else "corners"
+    return MeasuredBow(span_m=old.span_m, points=points, join=join)
+
+
+def _is_smooth(profile: Profile) -> bool:
+    """Return whether a bow is one arc, or an arc that leaves its legs without a kink."""
+    if not isinstance(profile, RoundBow):
+        return False
+    rise_m = profile.peak_height_m - profile.leg_height_m
+    return profile.leg_height_m < KINK_M or abs(rise_m - profile.span_m / 2) < KINK_M
 
 
 def _leg(spots: tuple[Spot, ...]) -> float:
