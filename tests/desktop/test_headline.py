@@ -75,11 +75,11 @@ def test_both_widths_are_shown_and_the_chosen_one_is_marked(opened: Opened) -> N
     session, strip = opened()
     plan = session.tunnel_plan
     one, apart = plan.other.cover.sheet_width_m, plan.chosen.cover.sheet_width_m
-    said = _shown(strip)["Width of the roof sheet"]
-    assert said == f"one sheet {one:.3f} m · ✓ roof apart {apart:.3f} m"
+    said = _shown(strip)["Width: one sheet · roof apart"]
+    assert said == f"{one:.3f} m · ✓ {apart:.3f} m"
     skin = session.tunnel.skin.but(covering="one_sheet")
     session.apply_tunnel(session.tunnel.but(skin=skin), "Use one sheet")
-    assert _shown(strip)["Width of the roof sheet"].startswith("✓ one sheet")
+    assert _shown(strip)["Width: one sheet · roof apart"].startswith("✓ ")
 
 
 def test_every_number_but_a_count_says_how_it_was_got(opened: Opened) -> None:
@@ -149,9 +149,13 @@ def test_nothing_is_clipped_or_hidden_behind_another(opened: Opened, width: int)
             assert not part.geometry().intersects(other.geometry())
 
 
-def test_one_row_is_enough_for_a_laptop(opened: Opened) -> None:
-    _session, strip = opened(small_farm(double_tunnel()).but(units="imperial"), 1366)
-    assert len({box.y() for box in strip.boxes}) == 1
+@pytest.mark.parametrize("units", ["imperial", "metric"])
+def test_one_row_is_enough_for_a_laptop(opened: Opened, units: str) -> None:
+    plain = double_tunnel()
+    screen = Screen(part="crank", flow_share=0.5)
+    sides = tuple(s.but(screen=screen) for s in plain.sides)
+    _session, strip = opened(small_farm(plain.but(sides=sides)).but(units=units), 1366)
+    assert len({part.y() for part in (*strip.boxes, strip.checks)}) == 1
 
 
 def test_numbers_of_the_farm_wait_while_a_hand_drags_in_a_farm_of_two(opened: Opened) -> None:

@@ -237,19 +237,16 @@ def _films(session: Session) -> Iterator[Headfigure]:
     bought, waste = show(order.film_bought_m2, "m2", units), show(order.waste_share, "share", units)
     how = (explained(order, "film_bought_m2"), explained(order, "waste_share"))
     yield Headfigure(film, f"{bought} · {waste}", how)
-    width = QCoreApplication.translate("Headline", "Width of the roof sheet")
+    width = QCoreApplication.translate("Headline", "Width: one sheet · roof apart")
     plan = session.tunnel_plan
     covers = sorted((plan.chosen.cover, plan.other_cover), key=lambda c: c.covering)
-    one, apart = covers
-    sheet = QCoreApplication.translate("Headline", "one sheet {width}")
-    roof = QCoreApplication.translate("Headline", "roof apart {width}")
-    texts = [_width(one, sheet, session), _width(apart, roof, session)]
+    texts = [_width(cover, session) for cover in covers]
     ways = tuple(explained(cover, "sheet_width_m") for cover in covers)
     yield Headfigure(width, " · ".join(texts), ways)
 
 
-def _width(cover: Cover, words: str, session: Session) -> str:
-    text = words.format(width=format_length(cover.sheet_width_m, session.units))
+def _width(cover: Cover, session: Session) -> str:
+    text = format_length(cover.sheet_width_m, session.units)
     chosen = QCoreApplication.translate("Headline", "✓ {width}")
     is_chosen = cover is session.tunnel_plan.chosen.cover
     return chosen.format(width=text) if is_chosen else text
