@@ -59,12 +59,16 @@ def _by_layer(cover: Cover) -> Iterator[tuple[Piece, ...]]:
 
 
 def _spread_of(piece: Piece, taped: Taped) -> GirthSpread | None:
-    """Return the girths whose longest is in the width of a sheet, or None when none is."""
+    """Return the girths that the width of a sheet rests on, or None when none was read.
+
+    They are those whose longest is one of its terms. A width that was worked back from girths
+    between other lines has no such term and rests on those all the same.
+    """
     lengths_m = {term.value for term in piece.width_terms}
-    for spread in (taped.baseboards, taped.hips):
-        if spread is not None and spread.governing_m in lengths_m:
-            return spread
-    return None
+    nearest = (taped.hips, taped.baseboards)
+    spreads = [s for s in (nearest if piece.role == "roof sheet" else nearest[::-1]) if s]
+    stated = [spread for spread in spreads if spread.governing_m in lengths_m]
+    return next(iter((*stated, *spreads)), None)
 
 
 def _fit_sheet(
