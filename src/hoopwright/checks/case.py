@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from hoopwright.checks.variant import Variant
 from hoopwright.farm import Catalogue, Limits, Tunnel
+from hoopwright.fit import Fit
 from hoopwright.heat import Warmth
 from hoopwright.pressure import Held
 from hoopwright.quantity.finding import Finding, Severity
@@ -21,6 +22,7 @@ class Case:
         survey: The frame as built.
         chosen: The covering that was chosen.
         other_made: Gives the other covering.
+        fit: How sure it is that each stock width is wide enough.
         held: The cells under pressure.
         warmth: What is lost in heat and saved.
         catalogue: What can be bought.
@@ -33,6 +35,7 @@ class Case:
     survey: Survey
     chosen: Variant
     other_made: Callable[[], Variant]
+    fit: Fit
     held: Held
     warmth: Warmth
     catalogue: Catalogue

@@ -7,6 +7,7 @@ from hoopwright.airing import Airing
 from hoopwright.cost import Cost
 from hoopwright.cover import Cover
 from hoopwright.curtain import CurtainWork
+from hoopwright.fit import Fit
 from hoopwright.heat import Warmth
 from hoopwright.inflation import Inflation
 from hoopwright.order import Order
@@ -54,6 +55,7 @@ class TunnelPlan:
         chosen: The covering that was chosen.
         other_cover: The sheets of the other covering, for comparison.
         other_made: Gives the whole other covering; worked out when somebody asks for it.
+        fit: How sure it is that each stock width is wide enough.
         held: The cells of the chosen covering under pressure.
         warmth: What it loses in heat and what the second layer saves.
         findings: Faults, cautions and notes of this tunnel.
@@ -64,6 +66,7 @@ class TunnelPlan:
     chosen: Variant
     other_cover: Cover = field(compare=False, repr=False)
     other_made: Callable[[], Variant] = field(compare=False, repr=False)
+    fit: Fit
     held: Held
     warmth: Warmth
     findings: tuple[Finding, ...]
