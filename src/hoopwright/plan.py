@@ -20,6 +20,7 @@ from hoopwright.cover import Cover, lay_skin
 from hoopwright.curtain import CurtainWork, work_curtains
 from hoopwright.farm import Bench, Catalogue, Climate, Farm, Limits, Money, Tunnel, Weather
 from hoopwright.farm.skin import Covering
+from hoopwright.fit import fit_widths
 from hoopwright.heat import Warmth, warm_tunnel
 from hoopwright.inflation import Inflation, fill_cells
 from hoopwright.order import Order, place_order
@@ -74,6 +75,7 @@ class Remembered(Generic[P, R]):
 
 _survey = Remembered(survey_frame)
 _cover = Remembered(lay_skin)
+_fit = Remembered(fit_widths)
 _curtains = Remembered(work_curtains)
 _inflation = Remembered(fill_cells)
 _airing = Remembered(air_tunnel)
@@ -155,6 +157,7 @@ def _plan_tunnel(
     def other_made() -> Variant:
         return _skin_tunnel(second, *shared)
 
+    fit = _fit(survey, tunnel.skin, chosen.cover, catalogue.films, tunnel.frame.tape)
     held = _hold(tunnel, survey, chosen, catalogue, bench, climate)
     warmth = _warm(tunnel, survey, chosen, held, catalogue, climate, money)
     case = Case(
@@ -162,6 +165,7 @@ def _plan_tunnel(
         survey=survey,
         chosen=chosen,
         other_made=other_made,
+        fit=fit,
         held=held,
         warmth=warmth,
         catalogue=catalogue,
@@ -175,6 +179,7 @@ def _plan_tunnel(
         chosen=chosen,
         other_cover=_lay(second, tunnel, survey, catalogue),
         other_made=other_made,
+        fit=fit,
         held=held,
         warmth=warmth,
         findings=check_tunnel(case),

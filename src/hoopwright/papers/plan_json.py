@@ -13,6 +13,7 @@ from decimal import Decimal
 from typing import Any
 
 from hoopwright.farm import Farm
+from hoopwright.fit import SheetFit
 from hoopwright.plan import Plan, TunnelPlan
 from hoopwright.pressure import Held
 from hoopwright.quantity.finding import Finding
@@ -21,7 +22,7 @@ from hoopwright.survey.bow_curve import BowCurve
 
 PLAN_FORMAT = 2
 # What is worked out when somebody asks for it, and told here.
-LATER: dict[type, str] = {TunnelPlan: "other", Held: "tries"}
+LATER: dict[type, str] = {TunnelPlan: "other", SheetFit: "widths", Held: "tries"}
 
 
 def plan_to_json(farm: Farm, plan: Plan) -> str:
