@@ -131,6 +131,8 @@ def span(length_ft: float, hang_ft: float, layers: int = 1, mils: float = 6.0) -
         layers=layers,
         thickness_m=thickness_m,
         film_mass_kg_m2=thickness_m * 920.0,
+        gap_m=0.0,
+        board_gap_m=0.0,
     )
 
 

@@ -338,6 +338,8 @@ def _cover(tunnel: Tunnel, other: bool) -> Cover:
             layers=2,
             thickness_m=3.048e-4,
             film_mass_kg_m2=0.28,
+            gap_m=0.0,
+            board_gap_m=0.0,
         )
         for n in (0, 1)
     )

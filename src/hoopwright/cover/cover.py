@@ -92,6 +92,10 @@ class CurtainSpan(Explained):
         layers: Layers wound together.
         thickness_m: All layers together, m.
         film_mass_kg_m2: All layers together, kg/m2.
+        gap_m: From the shut bar down to the ground where it is deepest under the curtain, m; 0 of
+            a drop-down curtain, which is held at the baseboard.
+        board_gap_m: From the shut bar down to the top of the baseboard where it is lowest, m; 0
+            where the bar hangs below it.
     """
 
     mark: str
@@ -107,6 +111,8 @@ class CurtainSpan(Explained):
     layers: int
     thickness_m: float
     film_mass_kg_m2: float
+    gap_m: float
+    board_gap_m: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,16 +6,12 @@ from itertools import pairwise
 from hoopwright.cover.cover import Area, Cover, LayerName, Piece
 from hoopwright.cover.end_laid import EndLaid
 from hoopwright.cover.end_walls import end_pieces, lay_ends
+from hoopwright.cover.lengths import seam_length, whole_length
 from hoopwright.cover.sheet import Place, cut_piece
 from hoopwright.cover.side_film import layer_films
 from hoopwright.cover.side_pieces import LaidSide, SideCase, lay_side
 from hoopwright.cover.size import Size
-from hoopwright.cover.sizes import (
-    roof_width,
-    seam_length,
-    whole_length,
-    whole_width,
-)
+from hoopwright.cover.sizes import roof_width, whole_width
 from hoopwright.farm import End, Film, Side, Skin
 from hoopwright.farm.skin import Covering
 from hoopwright.quantity.working import LaterWorkings, Term, Working

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from hoopwright.cover.cover import Area, CurtainSpan, FixedSpan, Piece, Role, Surface
+from hoopwright.cover.lengths import side_length
 from hoopwright.cover.sheet import Place, cut_piece
 from hoopwright.cover.side_film import curtain_films, layer_films, own_sheets
 from hoopwright.cover.size import Size, add_up
@@ -14,9 +15,9 @@ from hoopwright.cover.sizes import (
     curtain_share,
     fixed_height,
     pocket_height,
-    whole_length,
 )
 from hoopwright.cover.spans import Hanging, curtain_spans, fixed_spans
+from hoopwright.cover.stretch import Greatest, Stretch, greatest_gap
 from hoopwright.farm import Film, Side, Skin
 from hoopwright.farm.skin import Covering
 from hoopwright.survey import Survey
@@ -32,7 +33,7 @@ class LaidSide:
         pieces: Its sheets.
         curtains: Where curtains hang.
         fixed: Where film is fixed.
-        height: Cut height of its film, or None when the sheet of the roof covers it.
+        height: Cut height of its highest film, or None when the sheet of the roof covers it.
     """
 
     pieces: tuple[Piece, ...]
@@ -92,13 +93,14 @@ def lay_side(case: SideCase) -> LaidSide:
     fixed = fixed_spans(case.n, side, bows_m, case.own)
     if side.kind == "fixed":
         return _fixed_side(case, fixed)
-    hanging = _hanging(case)
-    curtains = curtain_spans(case.n, side, bows_m, case.own, hanging)
+    curtains = curtain_spans(case.n, side, bows_m, case.own, lambda over: _hanging(case, over))
     strips = tuple(_strips(case, fixed))
     if not case.own:
         return LaidSide(strips, curtains, fixed, None)
     pieces = (*_curtains(case, curtains), *_pockets(case, fixed), *strips)
-    return LaidSide(pieces, curtains, fixed, hanging.cut)
+    layer = curtain_films(side, case.skin, case.covering)[0][0]
+    highest = curtain_height(case.survey, case.skin, case.n, side, layer, case.inflated)
+    return LaidSide(pieces, curtains, fixed, highest)
 
 
 def _fixed_side(case: SideCase, fixed: tuple[FixedSpan, ...]) -> LaidSide:
@@ -108,23 +110,39 @@ def _fixed_side(case: SideCase, fixed: tuple[FixedSpan, ...]) -> LaidSide:
     return LaidSide(tuple(_side_sheets(case, height)), (), fixed, height)
 
 
-def _hanging(case: SideCase) -> Hanging:
-    """Return how high the side's curtains are cut, the outer layer where there are two."""
+def _hanging(case: SideCase, over: Stretch) -> Hanging:
+    """Return how high a curtain over a stretch is cut, its outer layer where there are two."""
     layers = curtain_films(case.side, case.skin, case.covering)
     height = curtain_height if case.own else curtain_share
+    shut_m = None if case.side.kind == "drop_down" else case.side.shut_height_m
+    line = case.survey.taped.lines[case.n]
+    nothing = Greatest(0.0, None)
     return Hanging(
-        hang=curtain_hang(case.survey, case.n, case.side),
-        cut=height(case.survey, case.skin, case.n, case.side, layers[0][0], case.inflated),
+        hang=curtain_hang(case.survey, case.n, case.side, over),
+        cut=height(case.survey, case.skin, case.n, case.side, layers[0][0], case.inflated, over),
         films=tuple(case.films[key] for _, key in layers),
         lap_m=case.skin.allowances.curtain_lap_m,
+        shut_m=shut_m,
+        gap=nothing if shut_m is None else greatest_gap(case.survey, shut_m, line.ground, over),
+        board_gap=nothing
+        if shut_m is None
+        else greatest_gap(case.survey, shut_m, line.baseboard, over),
     )
 
 
 def _curtains(case: SideCase, curtains: tuple[CurtainSpan, ...]) -> Iterator[Piece]:
     tolerance_m = case.skin.allowances.measuring_tolerance_m
     for layer in curtain_films(case.side, case.skin, case.covering):
-        width = curtain_height(case.survey, case.skin, case.n, case.side, layer[0], case.inflated)
         for span in curtains:
+            width = curtain_height(
+                case.survey,
+                case.skin,
+                case.n,
+                case.side,
+                layer[0],
+                case.inflated,
+                (span.open_from_m, span.open_to_m),
+            )
             length = add_up(
                 "The opening, and a lap over the neighbour or the pocket at each end.",
                 ("opening", span.open_to_m - span.open_from_m),
@@ -171,6 +189,6 @@ def _held(case: SideCase, span: FixedSpan, role: Role, number: int, name: str) -
 def _side_sheets(case: SideCase, height: Size) -> Iterator[Piece]:
     areas = (case.area(0.0, case.survey.length_m, case.base_m),)
     place = Place("side sheet", case.n, 0, f"Side sheet, {case.side.name}", areas)
-    length = whole_length(case.survey, case.skin)
+    length = side_length(case.survey, case.skin)
     for layer in layer_films(case.skin.sides):
         yield cut_piece(place, layer, height, length, case.films)

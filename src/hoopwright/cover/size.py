@@ -4,6 +4,8 @@ from dataclasses import dataclass
 
 from hoopwright.quantity.working import Term, Working
 
+Part = tuple[str, float]
+
 SUMMED = "derived here from the geometry; tails, laps and wraps are the user's entry"
 
 
@@ -17,7 +19,7 @@ class Size:
     """
 
     rule: str
-    parts: tuple[tuple[str, float], ...]
+    parts: tuple[Part, ...]
 
     @property
     def total_m(self) -> float:
@@ -34,6 +36,6 @@ class Size:
         return Working(figure, self.rule, self.terms, SUMMED)
 
 
-def add_up(rule: str, *parts: tuple[str, float]) -> Size:
+def add_up(rule: str, *parts: Part) -> Size:
     """Return a size; what adds nothing is left out."""
     return Size(rule, tuple(part for part in parts if part[1] != 0) or parts[:1])

@@ -9,7 +9,8 @@ import math
 from hoopwright.cover.bulge import bulge_extra
 from hoopwright.cover.cover import LayerName
 from hoopwright.cover.side_film import own_sheets
-from hoopwright.cover.size import Size, add_up
+from hoopwright.cover.size import Part, Size, add_up
+from hoopwright.cover.stretch import Stretch, greatest_drop, greatest_side, opening_ends
 from hoopwright.farm import Allowances, Side, Skin
 from hoopwright.farm.side import SideKind
 from hoopwright.survey import Survey
@@ -21,6 +22,13 @@ BULGE_RULE = (
     "that hold it, raised by the gap, less the arc at rest, both reckoned as circle arcs whatever "
     "the shape of the bow."
 )
+HIP_RULE = "Over the outside of the bow from hip seam to hip seam."
+BASE_RULE = (
+    "Over the outside of the bow from baseboard to baseboard, and back up to each hip seam by the "
+    "length of that side."
+)
+LESS_SIDE = "back up to the hip seam"
+NEAR_M = 1e-6
 OWN_RULE = " On a side that has sheets of its own it ends at the hip, with the roof's tail there."
 HANG_RULES: dict[SideKind, str] = {
     "roll_up": "Along the bow from the hip seam to the bar when shut, and the slack.",
@@ -38,17 +46,11 @@ HEIGHT_RULES: dict[SideKind, str] = {
     "rod.",
 }
 
-Part = tuple[str, float]
-
-
-def side_drop(survey: Survey, side: int, height_m: float) -> float:
-    """Return the way along the bow from the hip seam down to a height, m.
-
-    Source:
-        Derived here: difference of two positions along the outside of the bow.
-    """
-    at_m = survey.curve.position_at_height(height_m, side)
-    return abs(survey.hip_at_m[side] - at_m)
+WHOLE_RULE = (
+    " Below the hip it goes on a roll-up side down the bow to the shut bar with slack and wrap, on "
+    "a fixed side and in pockets to the baseboard with its tail, whichever is longer."
+)
+READ_RULE = " The longest girth that was read governs; a sheet that is short at one bow is short."
 
 
 def roof_width(survey: Survey, skin: Skin, layer: LayerName) -> Size:
@@ -56,8 +58,8 @@ def roof_width(survey: Survey, skin: Skin, layer: LayerName) -> Size:
     allowances = skin.allowances
     return add_up(
         "Over the outside of the bow from hip seam to hip seam, with a tail beyond the channel on "
-        "each edge." + _bulge_rule(layer, skin.inflation_gap_m),
-        ("over the bow, hip to hip", survey.roof_girth_m),
+        "each edge." + _read_rule(survey) + _bulge_rule(layer, skin.inflation_gap_m),
+        (_roof_name(survey), survey.roof_girth_m),
         ("2 x tail at the hip", 2 * allowances.hip_tail_m),
         (BULGE, _arch_bulge(survey, skin, layer, survey.hip_at_m)),
         (TOLERANCE, allowances.measuring_tolerance_m),
@@ -72,44 +74,59 @@ def whole_width(
     layer: LayerName,
 ) -> Size:
     """Return the width of a sheet that covers roof and both sides, m."""
-    below: list[Part] = []
+    by_bases = _by_bases(survey)
+    over: list[Part] = [_over(survey, by_bases)]
     held_at_m = list(survey.hip_at_m)
     for n, side in enumerate(sides):
-        below += _below_hip(survey, skin, n, side)
+        if by_bases:
+            over.append((f"{side.name}: {LESS_SIDE}", -survey.side_m[n]))
+        over += _below_hip(survey, skin, n, side)
         if side.kind == "fixed":
             held_at_m[n] = survey.base_at_m[n]
         elif inflated_sides[n] and layer == "outer" and not own_sheets(side, "one_sheet"):
-            below.append((f"{side.name}: {BULGE}", _side_bulge(survey, skin, n, side)))
+            over.append((f"{side.name}: {BULGE}", _side_bulge(survey, skin, n, side)))
     own = any(own_sheets(side, "one_sheet") for side in sides)
     return add_up(
-        "Over the outside of the bow from hip seam to hip seam; then on a roll-up side down the "
-        "bow to the shut bar with slack and wrap, on a fixed side and in pockets to the baseboard "
-        "with its tail, whichever is longer."
+        (BASE_RULE if by_bases else HIP_RULE)
+        + WHOLE_RULE
         + (OWN_RULE if own else "")
+        + _read_rule(survey)
         + _bulge_rule(layer, skin.inflation_gap_m),
-        ("over the bow, hip to hip", survey.roof_girth_m),
-        *below,
+        *over,
         (BULGE, _arch_bulge(survey, skin, layer, (held_at_m[0], held_at_m[1]))),
         (TOLERANCE, skin.allowances.measuring_tolerance_m),
     )
 
 
-def curtain_hang(survey: Survey, n: int, side: Side) -> Size:
+def curtain_hang(survey: Survey, n: int, side: Side, stretch: Stretch | None = None) -> Size:
     """Return the film that hangs when the curtain is shut, m.
 
     From the hip seam to the bar; of a drop-down curtain from the baseboard to the rod.
+
+    Args:
+        survey: The frame as built.
+        n: 0 for the first side, 1 for the second.
+        side: The side as chosen.
+        stretch: Where the curtain hangs, m; None for the whole opening of the side.
     """
-    return add_up(HANG_RULES[side.kind], *_hang(survey, n, side))
+    return add_up(HANG_RULES[side.kind], *_hang(survey, n, side, stretch))
 
 
 def curtain_height(
-    survey: Survey, skin: Skin, n: int, side: Side, layer: LayerName, inflated: bool
+    survey: Survey,
+    skin: Skin,
+    n: int,
+    side: Side,
+    layer: LayerName,
+    inflated: bool,
+    stretch: Stretch | None = None,
 ) -> Size:
     """Return the cut height of a curtain that is apart from the roof, m."""
-    bulge_m = _side_bulge(survey, skin, n, side) if inflated and layer == "outer" else 0.0
+    bulges = inflated and layer == "outer"
+    bulge_m = _side_bulge(survey, skin, n, side, stretch) if bulges else 0.0
     return add_up(
         HEIGHT_RULES[side.kind] + _bulge_rule(layer, bulge_m),
-        *_hang(survey, n, side),
+        *_hang(survey, n, side, stretch),
         *_held_edges(side.kind, skin.allowances),
         (BULGE, bulge_m),
         (TOLERANCE, skin.allowances.measuring_tolerance_m),
@@ -117,14 +134,21 @@ def curtain_height(
 
 
 def curtain_share(
-    survey: Survey, skin: Skin, n: int, side: Side, layer: LayerName, inflated: bool
+    survey: Survey,
+    skin: Skin,
+    n: int,
+    side: Side,
+    layer: LayerName,
+    inflated: bool,
+    stretch: Stretch | None = None,
 ) -> Size:
     """Return what a curtain adds to the width of a whole sheet, m."""
-    bulge_m = _side_bulge(survey, skin, n, side) if inflated and layer == "outer" else 0.0
+    bulges = inflated and layer == "outer"
+    bulge_m = _side_bulge(survey, skin, n, side, stretch) if bulges else 0.0
     return add_up(
         "Along the bow from the hip seam to the bar when shut, with the slack and the wrap on the "
         "bar; the sheet runs on over the hip board." + _bulge_rule(layer, bulge_m),
-        *_hang(survey, n, side),
+        *_hang(survey, n, side, stretch),
         ("wrap on the roll bar", skin.allowances.bar_wrap_m),
         (BULGE, bulge_m),
     )
@@ -136,7 +160,7 @@ def fixed_height(survey: Survey, skin: Skin, n: int) -> Size:
     return add_up(
         "Along the bow from the hip seam to the top of the baseboard, with the tails above the hip "
         "board and below the baseboard channel.",
-        ("hip seam to baseboard", survey.side_m[n]),
+        (_side_name(survey, n), survey.side_m[n]),
         ("tail at the hip", allowances.curtain_top_tail_m),
         ("tail at the baseboard", allowances.baseboard_tail_m),
         (TOLERANCE, allowances.measuring_tolerance_m),
@@ -164,42 +188,45 @@ def pocket_height(survey: Survey, skin: Skin, n: int, side: Side) -> Size:
     )
 
 
-def whole_length(survey: Survey, skin: Skin) -> Size:
-    """Return the length of a sheet that runs from end bow to end bow, m."""
-    return add_up(
-        "From the first bow to the last, with a tail past each end bow.",
-        ("first to last bow", survey.length_m),
-        ("2 x tail past the end bow", 2 * skin.allowances.end_tail_m),
-        (TOLERANCE, skin.allowances.measuring_tolerance_m),
-    )
+def _roof_name(survey: Survey) -> str:
+    """Return what the width over the roof is called, with the bow where it was read."""
+    if survey.roof_bow is None:
+        return "over the bow, hip to hip"
+    if survey.taped.hips is not None:
+        return f"over bow {survey.roof_bow}, hip to hip, as read"
+    return f"over bow {survey.roof_bow}, hip to hip, from its girth over the baseboards"
 
 
-def seam_length(survey: Survey, skin: Skin, from_m: float, to_m: float) -> Size:
-    """Return the length of a sheet that ends at one or two cross seams, m.
-
-    Args:
-        survey: The frame as built.
-        skin: The skin as chosen.
-        from_m: Seam in front of it, or 0 at the first bow, m.
-        to_m: Seam behind it, or the last bow, m.
-    """
-    allowances = skin.allowances
-    seams = (from_m > 0) + (to_m < survey.length_m)
-    tails = 2 - seams
-    return add_up(
-        "Between its cross seams, with half the lap past each seam and the tail past an end bow.",
-        ("along the tunnel", to_m - from_m),
-        (f"{seams} x half the lap at the seam", seams * allowances.seam_lap_m / 2),
-        (f"{tails} x tail past the end bow", tails * allowances.end_tail_m),
-        (TOLERANCE, allowances.measuring_tolerance_m),
-    )
+def _by_bases(survey: Survey) -> bool:
+    """Return whether a girth read over the baseboards governs a whole sheet."""
+    by_hips_m = survey.roof_girth_m + sum(survey.side_m)
+    return survey.taped.baseboards is not None and survey.whole_girth_m >= by_hips_m - NEAR_M
 
 
-def _hang(survey: Survey, n: int, side: Side) -> tuple[Part, Part]:
+def _over(survey: Survey, by_bases: bool) -> Part:
+    if by_bases:
+        name = f"over bow {survey.whole_bow}, baseboard to baseboard, as read"
+        return name, survey.whole_girth_m
+    return _roof_name(survey), survey.roof_girth_m
+
+
+def _read_rule(survey: Survey) -> str:
+    return "" if survey.roof_bow is None else READ_RULE
+
+
+def _side_name(survey: Survey, n: int) -> str:
+    bow = survey.side_bows[n]
+    return "hip seam to baseboard" if bow is None else f"hip seam to baseboard, bow {bow}"
+
+
+def _hang(survey: Survey, n: int, side: Side, stretch: Stretch | None = None) -> tuple[Part, Part]:
+    reach = stretch or opening_ends(side, survey.bows_m)
     slack = ("slack", side.slack_m)
     if side.kind == "drop_down":
-        return ("baseboard to the rod at the hip", survey.side_m[n]), slack
-    return ("hip seam to shut bar", side_drop(survey, n, side.shut_height_m)), slack
+        way = greatest_side(survey, n, reach)
+        return (way.named("baseboard to the rod at the hip"), way.length_m), slack
+    drop = greatest_drop(survey, n, side.shut_height_m, reach)
+    return (drop.named("hip seam to shut bar"), drop.length_m), slack
 
 
 def _held_edges(kind: SideKind, allowances: Allowances) -> tuple[Part, Part]:
@@ -226,7 +253,7 @@ def _below_hip(survey: Survey, skin: Skin, n: int, side: Side) -> list[Part]:
     if own_sheets(side, "one_sheet"):
         return [(f"{side.name}: tail at the hip", allowances.hip_tail_m)]
     fixed = [
-        (f"{side.name}: hip seam to baseboard", survey.side_m[n]),
+        (f"{side.name}: {_side_name(survey, n)}", survey.side_m[n]),
         (f"{side.name}: tail at the baseboard", allowances.baseboard_tail_m),
     ]
     if side.kind == "fixed":
@@ -253,12 +280,16 @@ def _arch_bulge(
     if layer != "outer":
         return 0.0
     (x0, y0), (x1, y1) = (survey.curve.point_at(at_m) for at_m in held_at_m)
+    x, y = survey.curve.point_at(survey.curve.ridge_m)
     chord_m = math.hypot(x1 - x0, y1 - y0)
-    rise_m = (x0 * (y1 - y0) - (x1 - x0) * (y0 - survey.height_m)) / chord_m
+    rise_m = ((x0 - x) * (y1 - y0) - (x1 - x0) * (y0 - y)) / chord_m
     return bulge_extra(chord_m, max(0.0, rise_m), skin.inflation_gap_m)
 
 
-def _side_bulge(survey: Survey, skin: Skin, n: int, side: Side) -> float:
+def _side_bulge(
+    survey: Survey, skin: Skin, n: int, side: Side, stretch: Stretch | None = None
+) -> float:
     """Return the outer layer's extra on a curtain, m: the chord is the way down the bow."""
-    drop_m = side_drop(survey, n, side.shut_height_m)
-    return bulge_extra(drop_m, 0.0, skin.inflation_gap_m)
+    reach = stretch or opening_ends(side, survey.bows_m)
+    drop = greatest_drop(survey, n, side.shut_height_m, reach)
+    return bulge_extra(drop.length_m, 0.0, skin.inflation_gap_m)

@@ -6,31 +6,37 @@ its own is the tail of the roof's sheet, which has no film to lap with where it 
 every split gets a strip, and the curtain behind the split starts at the slit and hangs over it.
 """
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from hoopwright.cover.cover import CurtainSpan, FixedSpan
 from hoopwright.cover.size import Size
+from hoopwright.cover.stretch import ON_BOW_M, Greatest, Stretch, opening_ends
 from hoopwright.farm import Film, Side
 from hoopwright.quantity.working import ENTERED, LaterWorkings, Term, Working
-
-ON_BOW_M = 1e-4
 
 
 @dataclass(frozen=True, slots=True)
 class Hanging:
-    """How high the curtains of a side are and what they are made of.
+    """How high a curtain is, what it is made of and how far above the ground it ends.
 
     Attributes:
         hang: Hip seam to shut bar; of a drop-down curtain baseboard to rod.
         cut: Height the film is cut to.
         films: Films of the layers wound together.
         lap_m: What a curtain laps over its neighbour, m.
+        shut_m: Height of the shut bar, m; None of a curtain that is held at the baseboard.
+        gap: From the shut bar down to the ground where it is deepest.
+        board_gap: From the shut bar down to the top of the baseboard where it is lowest.
     """
 
     hang: Size
     cut: Size
     films: tuple[Film, ...]
     lap_m: float
+    shut_m: float | None
+    gap: Greatest
+    board_gap: Greatest
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +65,7 @@ def fixed_spans(n: int, side: Side, bows_m: tuple[float, ...], own: bool) -> tup
     """
     if side.kind == "fixed":
         return (FixedSpan(mark=f"side/{n}/fixed", side=n, from_m=bows_m[0], to_m=bows_m[-1]),)
-    low_m, high_m = _opening_ends(side, bows_m)
+    low_m, high_m = opening_ends(side, bows_m)
     spans = []
     if low_m > bows_m[0]:
         spans.append(FixedSpan(mark=f"side/{n}/pocket/front", side=n, from_m=bows_m[0], to_m=low_m))
@@ -77,7 +83,11 @@ def fixed_spans(n: int, side: Side, bows_m: tuple[float, ...], own: bool) -> tup
 
 
 def curtain_spans(
-    n: int, side: Side, bows_m: tuple[float, ...], own: bool, hanging: Hanging
+    n: int,
+    side: Side,
+    bows_m: tuple[float, ...],
+    own: bool,
+    hung_over: Callable[[Stretch], Hanging],
 ) -> tuple[CurtainSpan, ...]:
     """Return where curtains hang on a side that opens, from front to back.
 
@@ -86,17 +96,12 @@ def curtain_spans(
         side: The side as chosen.
         bows_m: Where the bows stand, m.
         own: Whether the side has sheets of its own.
-        hanging: How high its curtains are and what they are made of.
+        hung_over: Gives how high a curtain over a stretch of it is and what it is made of.
     """
     return tuple(
-        _curtain(n, i, opening, own, hanging)
+        _curtain(n, i, opening, own, hung_over((opening.from_m, opening.to_m)))
         for i, opening in enumerate(_openings(side, bows_m, own))
     )
-
-
-def _opening_ends(side: Side, bows_m: tuple[float, ...]) -> tuple[float, float]:
-    front, back = side.pocket_bays
-    return bows_m[front], bows_m[len(bows_m) - 1 - back]
 
 
 def _has_strip(side: Side, index: int, own: bool) -> bool:
@@ -110,7 +115,7 @@ def _strip_end(at_m: float, bows_m: tuple[float, ...], high_m: float) -> float:
 
 def _openings(side: Side, bows_m: tuple[float, ...], own: bool) -> list[_Opening]:
     """Return the openings; one that strips leave no room for has no length."""
-    low_m, high_m = _opening_ends(side, bows_m)
+    low_m, high_m = opening_ends(side, bows_m)
     found = []
     from_m = slit_m = low_m
     for i, split in enumerate(side.splits):
@@ -140,10 +145,13 @@ def _curtain(n: int, index: int, opening: _Opening, own: bool, hanging: Hanging)
         layers=len(hanging.films),
         thickness_m=sum(f.thickness_m for f in hanging.films),
         film_mass_kg_m2=sum(f.thickness_m * f.density_kg_m3 for f in hanging.films),
+        gap_m=hanging.gap.length_m,
+        board_gap_m=hanging.board_gap.length_m,
         workings=LaterWorkings(
             lambda: (
                 *_place_workings(opening, own, from_m, to_m, lap_m),
                 *_film_workings(hanging),
+                *_gap_workings(hanging),
             )
         ),
     )
@@ -182,4 +190,23 @@ def _film_workings(hanging: Hanging) -> tuple[Working, ...]:
         hanging.cut.working("cut_height_m"),
         Working("thickness_m", "All layers that are wound together.", thick, ENTERED),
         Working("film_mass_kg_m2", "Thickness times density of every layer.", (*thick, *dense)),
+    )
+
+
+def _gap_workings(hanging: Hanging) -> tuple[Working, ...]:
+    if hanging.shut_m is None:
+        held = "The film is held at the baseboard, so nothing stands open under it."
+        return (Working("gap_m", held), Working("board_gap_m", held))
+    shut = Term("bar height when shut", hanging.shut_m, "m")
+    level = "The bar lies straight and level; {} stays open, nothing where it lies higher."
+    return tuple(
+        Working(
+            figure,
+            level.format(f"what is between it and the lowest {what} under the curtain"),
+            (shut, Term(gap.named(f"lowest {what}"), hanging.shut_m - gap.length_m, "m")),
+        )
+        for figure, what, gap in (
+            ("gap_m", "ground", hanging.gap),
+            ("board_gap_m", "top of the baseboard", hanging.board_gap),
+        )
     )

@@ -90,6 +90,7 @@ class Taped(Explained):
         lines: Heights on the first and on the second side.
         length_m: Longest of the lengths read along hips and baseboards, m; first to last bow
             where none was read.
+        length_line: Line along which that was read, in words; "" where none was.
         skew_m: How far one end stands out of square with the other, m, signed: positive when the
             second side runs ahead at the back; None where a diagonal is missing.
         skew_cost_m: What the skew adds to the length of a sheet cut square, m.
@@ -105,6 +106,7 @@ class Taped(Explained):
     baseboards: GirthSpread | None
     lines: tuple[SideLine, SideLine]
     length_m: float
+    length_line: str
     skew_m: float | None
     skew_cost_m: float
     lean_costs_m: tuple[float, float]

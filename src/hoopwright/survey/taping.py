@@ -27,8 +27,9 @@ def tape_frame(frame: Frame, curve: BowCurve, bows_m: Spots) -> tuple[Taped, tup
     tape = frame.tape
     lines = (side_line(frame, bows_m, 0), side_line(frame, bows_m, 1))
     along = (along_side(curve, lines[0], 0), along_side(curve, lines[1], 1))
-    read_m = [x for x in (*tape.hip_lengths_m, *tape.base_lengths_m) if x is not None]
-    length_m = max(read_m, default=bows_m[-1])
+    length_m, length_line = max(
+        ((length_m, line) for line, length_m in _lengths(tape)), default=(bows_m[-1], "")
+    )
     skew = find_skew(tape, length_m)
     leans_m = lean_costs(tape)
     dip_m = deepest_dip(tape)
@@ -38,6 +39,7 @@ def tape_frame(frame: Frame, curve: BowCurve, bows_m: Spots) -> tuple[Taped, tup
         baseboards=girth_spread(tape, "baseboards", along),
         lines=lines,
         length_m=length_m,
+        length_line=length_line,
         skew_m=None if skew is None else skew.offset_m,
         skew_cost_m=0.0 if skew is None else skew.cost_m,
         lean_costs_m=leans_m,
@@ -65,14 +67,19 @@ def _roof_chord(curve: BowCurve, along: tuple[Along, Along]) -> tuple[float, flo
     return chord_m, max(0.0, rise_m)
 
 
-def _length_working(tape: Tape, listed_m: float) -> Working:
-    names = ("first side", "second side")
-    read = [
-        Term(f"{line}, {name}", value_m, "m")
-        for line, pair in (("hip", tape.hip_lengths_m), ("baseboard", tape.base_lengths_m))
-        for name, value_m in zip(names, pair, strict=True)
-        if value_m is not None
+def _lengths(tape: Tape) -> list[tuple[str, float]]:
+    """Return the lengths read along both sides, each with the words for its line."""
+    lines = [
+        f"{board} of the {side} side"
+        for board in ("hip", "baseboard")
+        for side in ("first", "second")
     ]
+    values_m = (*tape.hip_lengths_m, *tape.base_lengths_m)
+    return [(line, x) for line, x in zip(lines, values_m, strict=True) if x is not None]
+
+
+def _length_working(tape: Tape, listed_m: float) -> Working:
+    read = [Term(line, value_m, "m") for line, value_m in _lengths(tape)]
     if not read:
         return Working(
             "length_m",
