@@ -63,7 +63,7 @@ def test_outlets_for_flow_and_for_reach() -> None:
     # 28e-6 m/s on 0.95 of 96.576 m2 are 2.569e-3 m3/s; an outlet of 76.2 mm under 40 mm takes
     # 76.2^2 x 40^0.5 / 15000 = 2.448 l/s, so two; 24 m in runs of 12 m are two as well.
     plain = _gutter()
-    assert plain.flow_m3_s == pytest.approx(2.569e-3, rel=1e-3)
+    assert plain.rain_m3_s == pytest.approx(2.569e-3, rel=1e-3)
     assert plain.outlet_m3_s == pytest.approx(2.448e-3, rel=1e-3)
     assert (plain.outlets_needed, plain.outlets, plain.run_m) == (2, 2, 12.0)
     assert _gutter(outlet_reach_m=7.9).outlets == 4
@@ -97,7 +97,7 @@ def test_tank_fills_and_runs_over() -> None:
 
 def test_rain_without_gutters_carries_nothing() -> None:
     work = _rain(tunnel(), tank_m3=2.0)
-    assert (work.gutters, work.water_m3, work.flow_m3_s) == ((), 0.0, 0.0)
+    assert (work.gutters, work.water_m3, work.rain_m3_s) == ((), 0.0, 0.0)
     assert work.rains_to_fill is None
 
 

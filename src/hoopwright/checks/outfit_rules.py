@@ -62,7 +62,7 @@ def outlets_few(case: Case) -> Iterator[Finding]:
             phrase(
                 "{flow} runs to them in the heaviest rain and each takes {one}; one outlet has to "
                 "drain {run} of gutter. What they do not take runs over onto curtain and cranks.",
-                flow=(gutter.flow_m3_s, "m3/s_water"),
+                flow=(gutter.rain_m3_s, "m3/s_water"),
                 one=(gutter.outlet_m3_s, "m3/s_water"),
                 run=(gutter.run_m, "m"),
             ),

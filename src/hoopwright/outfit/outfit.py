@@ -18,7 +18,7 @@ class Gutter(Explained):
         length_m: Length, m.
         plan_area_m2: Roof that drains into it, seen from above, m2.
         water_m3: Water of one rain, m3.
-        flow_m3_s: Water in the heaviest rain, m3/s.
+        rain_m3_s: Water in the heaviest rain, m3/s.
         outlet_m3_s: What one outlet takes at the head entered, m3/s.
         outlets_needed: Outlets that it takes.
         outlets: Outlets it has: as entered, or else as many as it takes.
@@ -34,7 +34,7 @@ class Gutter(Explained):
     length_m: float
     plan_area_m2: float
     water_m3: float
-    flow_m3_s: float
+    rain_m3_s: float
     outlet_m3_s: float
     outlets_needed: int
     outlets: int
@@ -53,7 +53,7 @@ class RainWork(Explained):
         gutters: Gutters, none where no hip board has one.
         plan_area_m2: What drains into all of them, seen from above, m2.
         water_m3: Water of one rain in all of them, m3.
-        flow_m3_s: Water in the heaviest rain in all of them, m3/s.
+        rain_m3_s: Water in the heaviest rain in all of them, m3/s.
         rains_to_fill: Rains that fill the tank; None without a tank or without water.
         overflow_m3: What one rain brings beyond an empty tank, m3; None without a tank.
     """
@@ -61,7 +61,7 @@ class RainWork(Explained):
     gutters: tuple[Gutter, ...]
     plan_area_m2: float
     water_m3: float
-    flow_m3_s: float
+    rain_m3_s: float
     rains_to_fill: float | None
     overflow_m3: float | None
 

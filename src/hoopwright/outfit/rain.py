@@ -57,7 +57,7 @@ def drain_roof(survey: Survey, boards: tuple[SideBoards, SideBoards], rain: Rain
         gutters=gutters,
         plan_area_m2=sum(g.plan_area_m2 for g in gutters),
         water_m3=water_m3,
-        flow_m3_s=sum(g.flow_m3_s for g in gutters),
+        rain_m3_s=sum(g.rain_m3_s for g in gutters),
         rains_to_fill=tank_m3 / water_m3 if tank_m3 is not None and water_m3 > 0 else None,
         overflow_m3=None if tank_m3 is None else max(0.0, water_m3 - tank_m3),
         workings=LaterWorkings(lambda: _water_workings(gutters, rain, water_m3)),
@@ -83,10 +83,10 @@ def _gutter(n: int, survey: Survey, board: SideBoards, drop_m: float, rain: Rain
     width_m, length_m = drained_widths(survey)[n], survey.length_m
     area_m2 = width_m * length_m
     caught_m2 = area_m2 * rain.runoff_share
-    flow_m3_s = rain.rate_m_s * caught_m2
+    rain_m3_s = rain.rate_m_s * caught_m2
     outlet_m3_s = outlet_flow(rain.outlet_bore_m, rain.outlet_head_m)
     needed = _Need(
-        math.ceil(flow_m3_s / outlet_m3_s - NOTHING),
+        math.ceil(rain_m3_s / outlet_m3_s - NOTHING),
         math.ceil(length_m / rain.outlet_reach_m - NOTHING),
     )
     outlets = needed.most if rain.outlets is None else rain.outlets
@@ -97,14 +97,14 @@ def _gutter(n: int, survey: Survey, board: SideBoards, drop_m: float, rain: Rain
         length_m=length_m,
         plan_area_m2=area_m2,
         water_m3=rain.depth_m * caught_m2,
-        flow_m3_s=flow_m3_s,
+        rain_m3_s=rain_m3_s,
         outlet_m3_s=outlet_m3_s,
         outlets_needed=needed.most,
         outlets=outlets,
         run_m=run_m,
         fall_m=rain.fall_share * run_m,
         whole_fall_m=rain.fall_share * length_m,
-        section_m2=gutter_section(flow_m3_s / outlets),
+        section_m2=gutter_section(rain_m3_s / outlets),
         downpipe_m=max(0.0, board.hip_height_m - drop_m),
         workings=LaterWorkings(
             lambda: (
@@ -136,7 +136,7 @@ def _roof_workings(
             (Term("depth of the rain", rain.depth_m, "m_thin"), area, share),
         ),
         Working(
-            "flow_m3_s",
+            "rain_m3_s",
             "Heaviest rain times that area, less what does not reach the gutter.",
             (Term("heaviest rain", rain.rate_m_s, "m/s_rain"), area, share),
         ),
@@ -144,7 +144,7 @@ def _roof_workings(
 
 
 def _outlet_workings(gutter: Gutter, needed: _Need, rain: Rain) -> tuple[Working, ...]:
-    flow = Term("heaviest flow", gutter.flow_m3_s, "m3/s_water")
+    flow = Term("heaviest flow", gutter.rain_m3_s, "m3/s_water")
     one = Term("one outlet takes", gutter.outlet_m3_s, "m3/s_water")
     length = Term("gutter", gutter.length_m, "m")
     reach = Term("gutter to one outlet", rain.outlet_reach_m, "m")
@@ -211,7 +211,7 @@ def _gutter_workings(
             "section_m2",
             "Cross section A of a half-round gutter, full, that carries the heaviest flow of one "
             "run: litres a second are 0.9 × 0.0000278 A^1.25 with A in square millimetres.",
-            (Term("heaviest flow", gutter.flow_m3_s, "m3/s_water"), outlets),
+            (Term("heaviest flow", gutter.rain_m3_s, "m3/s_water"), outlets),
             GUTTER_SOURCE,
         ),
         Working(
@@ -240,7 +240,7 @@ def _water_workings(
     return (
         Working("plan_area_m2", "All gutters together.", each("roof", "plan_area_m2", "m2")),
         Working("water_m3", "All gutters together.", each("water", "water_m3", "m3_water")),
-        Working("flow_m3_s", "All gutters together.", each("flow", "flow_m3_s", "m3/s_water")),
+        Working("rain_m3_s", "All gutters together.", each("flow", "rain_m3_s", "m3/s_water")),
         Working("rains_to_fill", "Tank over the water of one rain.", (*tank, water)),
         Working(
             "overflow_m3",

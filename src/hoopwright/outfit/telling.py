@@ -25,7 +25,7 @@ def told_rain(work: RainWork) -> Phrase:
         "to local rules before it goes up. Lead overflow away from the baseboards.",
         water=(work.water_m3, "m3_water"),
         area=(work.plan_area_m2, "m2"),
-        flow=(work.flow_m3_s, "m3/s_water"),
+        flow=(work.rain_m3_s, "m3/s_water"),
     )
 
 
