@@ -98,6 +98,13 @@ def headings(sheet: Worksheet, first: str) -> dict[str, int]:
     return {str(c.value): c.column for c in row if c.value is not None}
 
 
+def list_end(sheet: Worksheet) -> int:
+    """Return the row of the takeoff that says where its list ends."""
+    return next(
+        r[0].row for r in sheet.iter_rows() if str(r[0].value).startswith("End of the list")
+    )
+
+
 def takeoff_rows(book: Workbook) -> list[dict[str, object]]:
     """Return the lines of the takeoff that hold an item, by heading without its unit."""
     sheet = book["Takeoff"]
@@ -105,7 +112,7 @@ def takeoff_rows(book: Workbook) -> list[dict[str, object]]:
     start = next(r[0].row for r in sheet.iter_rows() if r[0].value == "No.")
     rows = [
         {name: sheet.cell(row, column).value for name, column in columns.items()}
-        for row in range(start + 1, sheet.max_row)
+        for row in range(start + 1, list_end(sheet))
     ]
     return [row for row in rows if row["Item"] is not None]
 

@@ -10,14 +10,21 @@ import pytest
 from openpyxl import Workbook
 from openpyxl.worksheet.worksheet import Worksheet
 
-from hoopwright.farm import Farm
+from hoopwright.farm import Farm, PartState
 from hoopwright.files.storage import open_farm, sample_farms
 from hoopwright.plan import plan
 from papers.invented_plan import invented_farm, invented_line, invented_lines, invented_plan
-from papers.spreadsheet import made, open_book, recalculated
+from papers.spreadsheet import list_end, made, open_book, recalculated
 
 VISITS = 12
 HOSTILE = ("=1+1", "+cmd", "@x", "#N/A", "_x0041_", "*", "<5", "a\x07b", "Film", "film")
+KEPT = (
+    PartState(family="Film", where="roof", state="repair", replace_share=0.1),
+    PartState(family="Boards", state="keep"),
+    PartState(family="Film fixing", where="first_side", from_bow=3, to_bow=12, state="repair"),
+    PartState(family="Wind rope", from_bow=2, to_bow=7, state="keep"),
+    PartState(family="Cranks", state="repair"),
+)
 OWN = {"Group": "Sundries", "Item": "repair tape", "Needed": 3, "Unit": "pcs", "Pack holds*": 1}
 
 
@@ -31,8 +38,17 @@ def columns(sheet: Worksheet) -> dict[str, int]:
 
 def item_rows(sheet: Worksheet) -> list[int]:
     item = columns(sheet)["Item"]
-    rows = range(heading_row(sheet) + 1, sheet.max_row)
+    rows = range(heading_row(sheet) + 1, list_end(sheet))
     return [row for row in rows if sheet.cell(row, item).value is not None]
+
+
+def stay_amounts(sheet: Worksheet, column: int) -> list[Decimal]:
+    """Return what the items that stay would cost, and their sum, below the list."""
+    rows = range(list_end(sheet), sheet.max_row + 1)
+    amounts = [sheet.cell(row, column).value for row in rows]
+    return [
+        Decimal(repr(x)).quantize(Decimal("0.01")) for x in amounts if isinstance(x, float | int)
+    ]
 
 
 def labelled(book: Workbook, label: str) -> object:
@@ -58,8 +74,10 @@ def formula_cells(book: Workbook) -> Iterator[tuple[str, str]]:
 
 
 def real_farms() -> dict[str, Farm]:
-    """Return the sample farms, each in both systems of units."""
+    """Return the sample farms and one that keeps much, each in both systems of units."""
     opened = {path.stem: open_farm(path)[0] for path in sample_farms()}
+    keeping = next(iter(opened.values()))
+    opened["keeping"] = keeping.but(tunnels=tuple(t.but(condition=KEPT) for t in keeping.tunnels))
     return {
         f"{name}, {units}": farm.but(units=units)
         for name, farm in opened.items()
@@ -170,6 +188,9 @@ def test_sample_farms_come_to_what_their_plans_say(
         currency = farm.money.currency
         totals = [sheet.cell(row, at[f"Line total ({currency})"]).value for row in rows]
         assert [Decimal(repr(x)) for x in totals] == [line.total for line in whole.order.lines]
+        stays = whole.order.reused
+        amounts = [*(line.saved for line in stays), whole.order.saved] if stays else []
+        assert stay_amounts(sheet, at[f"Line total ({currency})"]) == amounts, name
         cost = whole.cost
         sums = [labelled(book, label) for label in ("Goods", "Freight", "Tax", "To pay")]
         assert [cents(exact(x)) for x in sums] == [cost.goods, cost.freight, cost.tax, cost.to_pay]

@@ -3,16 +3,26 @@
 Each length has the fewest decimals with which the packs of the formula are the packs of the plan.
 """
 
+from collections import Counter
 from dataclasses import dataclass
 from decimal import ROUND_CEILING, Decimal
 
-from hoopwright.order.order import Line
-from hoopwright.papers.sheet_numbers import EXACT, LENGTH_PLACES, decimal_of, round_near, round_up
+from hoopwright.order.order import Line, ReuseLine
+from hoopwright.papers.sheet_numbers import (
+    EXACT,
+    LENGTH_PLACES,
+    decimal_of,
+    round_down,
+    round_near,
+    round_up,
+)
 from hoopwright.quantity.units import Units, to_display
+from hoopwright.quantity.working import Phrase, words
 
 MOST_PLACES = 11
 HOLDS_PLACES = 13
 PACK_PLACES = 8
+LONGEST_PLACES = 90
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,12 +31,14 @@ class Quantity:
 
     Attributes:
         needed: What the tunnels take.
+        kept: What of it stays and is not bought.
         spares: On top.
         holds: What a pack holds.
-        places: Decimals of needed and spares.
+        places: Decimals of needed, kept and spares.
     """
 
     needed: Decimal
+    kept: Decimal
     spares: Decimal
     holds: Decimal
     places: int
@@ -34,7 +46,7 @@ class Quantity:
     @property
     def to_buy(self) -> Decimal:
         """Return what is to be bought while nothing is on hand."""
-        return max(Decimal(0), round_near(self.needed + self.spares, MOST_PLACES))
+        return max(Decimal(0), round_near(self.needed - self.kept + self.spares, MOST_PLACES))
 
     @property
     def packs(self) -> int:
@@ -51,28 +63,63 @@ class Quantity:
 def shown_quantity(line: Line, units: Units) -> Quantity:
     """Return a line's quantities in the farm's units, with the fewest decimals that do.
 
-    A roll of film is counted as a roll: its length says nothing about how many are needed.
+    What stays is rounded down, so that nothing gets short. A roll of film is counted as a roll: its
+    length says nothing about how many are needed.
 
     Raises:
         ValueError: No number of decimals gives the packs of the plan.
     """
-    if line.key.startswith("film/"):
-        return Quantity(Decimal(line.packs), Decimal(0), Decimal(1), 0)
+    if is_film(line):
+        return Quantity(Decimal(line.packs), Decimal(0), Decimal(0), Decimal(1), 0)
     unit = line.counted_in
     fewest = 0 if unit == "count" else LENGTH_PLACES[units]
-    needed, spares = (
+    needed, kept, spares = (
         decimal_of(to_display(value, unit, units), MOST_PLACES)
-        for value in (line.needed, line.spares)
+        for value in (line.needed, line.kept, line.spares)
     )
     holds = decimal_of(to_display(line.holds, unit, units), HOLDS_PLACES)
     for places in range(fewest, MOST_PLACES + 1):
-        found = Quantity(round_up(needed, places), round_up(spares, places), holds, places)
+        found = Quantity(
+            round_up(needed, places),
+            round_down(kept, places),
+            round_up(spares, places),
+            holds,
+            places,
+        )
         if found.packs == line.packs:
             return found
     raise ValueError(
-        f"packs of {line.key} must follow from what is needed: {line.needed} + {line.spares} "
-        f"in packs of {line.holds} are not {line.packs} packs"
+        f"packs of {line.key} must follow from what is needed: {line.needed} - {line.kept} "
+        f"+ {line.spares} in packs of {line.holds} are not {line.packs} packs"
     )
+
+
+def is_film(line: Line | ReuseLine) -> bool:
+    """Return whether a line is film."""
+    return line.key.startswith("film/")
+
+
+def place_words(line: Line | ReuseLine, units: Units) -> str:
+    """Return where a line is used: each place once or, when that is long, how many there are.
+
+    The first place of a roll to buy is its size, which stands with its name.
+    """
+    rolls = isinstance(line, Line) and is_film(line)
+    places = line.where[1:] if rolls else line.where
+    text = "; ".join(dict.fromkeys(words(place, units) for place in places))
+    if len(text) <= LONGEST_PLACES:
+        return text
+    counts = Counter(_tunnel_of(place) for place in dict.fromkeys(places))
+    told = [
+        f"{tunnel}, {count} {'place' if count == 1 else 'places'}".removeprefix(", ")
+        for tunnel, count in counts.items()
+    ]
+    return f"{'; '.join(told)}: see {'Rolls' if rolls else 'Working'}"
+
+
+def _tunnel_of(place: Phrase) -> str:
+    """Return the tunnel that a place names, or "" when the farm has only one."""
+    return next((str(term.value) for term in place.terms if term.name == "tunnel"), "")
 
 
 def origin_of(line: Line) -> str:

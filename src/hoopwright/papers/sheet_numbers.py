@@ -7,7 +7,7 @@ Source:
     Rounding up sizes to be cut: common practice, no published source.
 """
 
-from decimal import ROUND_CEILING, ROUND_HALF_UP, Context, Decimal
+from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_UP, Context, Decimal
 
 from hoopwright.papers.sheet import Column, Value
 from hoopwright.quantity.lengths import format_length
@@ -37,6 +37,11 @@ def decimal_of(value: float, places: int = DUST_PLACES) -> Decimal:
 def round_up(value: Decimal, places: int) -> Decimal:
     """Return a decimal rounded up to some places."""
     return value.quantize(Decimal(1).scaleb(-places), ROUND_CEILING, EXACT)
+
+
+def round_down(value: Decimal, places: int) -> Decimal:
+    """Return a decimal rounded down to some places."""
+    return value.quantize(Decimal(1).scaleb(-places), ROUND_FLOOR, EXACT)
 
 
 def round_near(value: Decimal, places: int) -> Decimal:

@@ -5,8 +5,7 @@ and deleted. Numbers are the decimals shown. Each length has the fewest decimals
 packs of the formula are the packs of the plan.
 """
 
-from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
@@ -30,12 +29,15 @@ from hoopwright.papers.sheet import (
     heading_row,
     wide_row,
 )
+from hoopwright.papers.sheet_kept import kept_rows, line_row
 from hoopwright.papers.sheet_lines import (
     MOST_PLACES,
     PACK_PLACES,
     feet_inches,
+    is_film,
     is_unpriced,
     origin_of,
+    place_words,
     shown_quantity,
 )
 from hoopwright.papers.sheet_numbers import (
@@ -47,7 +49,7 @@ from hoopwright.papers.sheet_numbers import (
 from hoopwright.plan import Plan
 from hoopwright.quantity.money import line_total, tax_on
 from hoopwright.quantity.units import Units, unit_label
-from hoopwright.quantity.working import Phrase, words
+from hoopwright.quantity.working import words
 
 NAME = "Takeoff"
 HEADER_ROW = 6
@@ -57,7 +59,6 @@ STATES = "to quote,quoted,ordered,received"
 MONEY = "#,##0.00"
 PRICE = "#,##0.00##"
 COUNT = "pcs"
-LONGEST_PLACES = 90
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,6 +97,7 @@ def takeoff_columns(farm: Farm) -> dict[str, Column]:
         "item": Column("Item", 22),
         "where": Column("Where used", 24),
         "needed": Column("Needed", 9),
+        "kept": Column("Kept", 7.5),
         "spares": Column("Spares", 7),
         "unit": Column("Unit", 5),
         "feet": Column("Needed (ft\u00a0in)", 11.5),
@@ -147,6 +149,7 @@ def takeoff_sheet(farm: Farm, plan: Plan, program_version: str, plan_date: date)
     for number in range(len(plan.order.lines) + 1, len(plan.order.lines) + OWN_LINES + 1):
         rows.append(_own_row(columns, cells, FIRST_ROW + number - 1, number))
     rows.append(wide_row("End of the list. Insert further lines above this one.", NOTE, last))
+    rows += kept_rows(columns, cells.columns, len(rows) + 1, plan.order, farm)
     return Sheet(
         name=NAME,
         widths=tuple(c.width for c in columns.values()),
@@ -211,8 +214,8 @@ def _line_row(
     columns: dict[str, Column], cells: Cells, row: int, number: int, line: Line, units: Units
 ) -> Row:
     found = shown_quantity(line, units)
-    is_length = line.counted_in == "m" and not _is_film(line)
-    counted = line.sold_as if _is_film(line) else COUNT
+    is_length = line.counted_in == "m" and not is_film(line)
+    counted = line.sold_as if is_film(line) else COUNT
     unit = unit_label("m", units) if is_length else counted
     price = None if is_unpriced(line) else line.price
     origin = "invented" if line.invented else "entered"
@@ -229,8 +232,9 @@ def _line_row(
         "number": number,
         "group": line.group,
         "item": _item(line, units),
-        "where": _places(line, units),
+        "where": place_words(line, units),
         "needed": found.needed,
+        "kept": found.kept or None,
         "spares": found.spares,
         "unit": unit,
         "on_hand": None,
@@ -243,11 +247,12 @@ def _line_row(
     coarse = number_format(LENGTH_PLACES[units] if is_length else 0)
     formats = {
         "needed": exact,
+        "kept": exact,
         "spares": exact if found.spares else coarse,
         "to_buy": exact,
         "left_over": coarse,
     }
-    return _row(columns, values, formats, ())
+    return line_row(columns, values, formats, ())
 
 
 def _own_row(columns: dict[str, Column], cells: Cells, row: int, number: int) -> Row:
@@ -257,26 +262,9 @@ def _own_row(columns: dict[str, Column], cells: Cells, row: int, number: int) ->
         "number": number,
         **{key: Formula(text, "") for key, text in formulas.items()},
     }
-    typed = ("group", "item", "where", "needed", "spares", "unit", "sold_as")
-    formats = dict.fromkeys(("needed", "spares", "to_buy", "left_over"), "General")
-    return _row(columns, values, formats, typed)
-
-
-def _row(
-    columns: dict[str, Column],
-    values: dict[str, Value],
-    formats: dict[str, str],
-    typed: Iterable[str],
-) -> Row:
-    return Row(
-        tuple(
-            Entry(
-                values.get(key),
-                Look("input" if key in typed else column.kind, formats.get(key, column.number)),
-            )
-            for key, column in columns.items()
-        )
-    )
+    typed = ("group", "item", "where", "needed", "kept", "spares", "unit", "sold_as")
+    formats = dict.fromkeys(("needed", "kept", "spares", "to_buy", "left_over"), "General")
+    return line_row(columns, values, formats, typed)
 
 
 def _formulas(at: dict[str, str], *, origin: str, price: Decimal | None) -> dict[str, str]:
@@ -284,10 +272,11 @@ def _formulas(at: dict[str, str], *, origin: str, price: Decimal | None) -> dict
 
     A cell that is still empty gives an empty text, never a zero that looks like an answer.
     """
-    needed, spares, on_hand, to_buy = at["needed"], at["spares"], at["on_hand"], at["to_buy"]
+    needed, spares, to_buy = at["needed"], at["spares"], at["to_buy"]
     holds, packs, cost = at["holds"], at["packs"], at["price"]
     typed = '"typed here"' if price is None else f'IF({cost}={price:f},"{origin}","typed here")'
-    wanted = f"ROUND({needed}+N({spares})-N({on_hand}),{MOST_PLACES})"
+    there = f"N({at['kept']})-N({at['on_hand']})"
+    wanted = f"ROUND({needed}+N({spares})-{there},{MOST_PLACES})"
     quotient = f"ROUND({to_buy}/{holds},{PACK_PLACES})"
     made = {
         "to_buy": f'=IF({needed}="","",MAX(0,{wanted}))',
@@ -314,32 +303,9 @@ def _feet_formula(cell: str, unit: str) -> str:
     )
 
 
-def _is_film(line: Line) -> bool:
-    return line.key.startswith("film/")
-
-
 def _item(line: Line, units: Units) -> str:
     """Return the name of a line; a roll of film has its size, which comes first in `where`."""
-    return f"{line.name}, {words(line.where[0], units)}" if _is_film(line) else line.name
-
-
-def _places(line: Line, units: Units) -> str:
-    """Return where a line is used: each place once or, when that is long, how many there are."""
-    places = line.where[1:] if _is_film(line) else line.where
-    text = "; ".join(dict.fromkeys(words(place, units) for place in places))
-    if len(text) <= LONGEST_PLACES:
-        return text
-    counts = Counter(_tunnel_of(place) for place in dict.fromkeys(places))
-    told = [
-        f"{tunnel}, {count} {'place' if count == 1 else 'places'}".removeprefix(", ")
-        for tunnel, count in counts.items()
-    ]
-    return f"{'; '.join(told)}: see {'Rolls' if _is_film(line) else 'Working'}"
-
-
-def _tunnel_of(place: Phrase) -> str:
-    """Return the tunnel that a place names, or "" when the farm has only one."""
-    return next((str(term.value) for term in place.terms if term.name == "tunnel"), "")
+    return f"{line.name}, {words(line.where[0], units)}" if is_film(line) else line.name
 
 
 def _limits(cells: Cells) -> tuple[Limit, ...]:

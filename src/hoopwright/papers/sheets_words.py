@@ -8,6 +8,7 @@ from hoopwright.cover.cover import CurtainSpan
 from hoopwright.curtain.curtain import CurtainWork
 from hoopwright.farm.farm import Farm, Tunnel
 from hoopwright.inflation.inflation import Seal
+from hoopwright.order.order import Line, ReuseLine
 from hoopwright.papers.cautions import CAUTIONS
 from hoopwright.papers.sheet import Column, Entry, Look, Row, Sheet, Value, list_sheet
 from hoopwright.papers.sheet_numbers import decimal_of
@@ -57,7 +58,7 @@ THIN = ("diameter", "diameters", "thickness", "trailing", "gap", "spacing", "sla
 SEVERITY = {"fault": "Fault: mend before ordering", "caution": "Caution", "note": "Note"}
 
 UNSHOWN = ("power_per_area_w_m2",)
-COUNTED = ("needed", "spares", "holds", "left_over")
+COUNTED = ("needed", "kept", "spares", "holds", "left_over")
 
 Explanation = tuple[str, Working, object, str]
 
@@ -221,8 +222,12 @@ def _explanations(farm: Farm, plan: Plan) -> Iterator[Explanation]:
         yield from _tunnel_explanations(farm, tunnel, planned)
     for number, roll in enumerate(plan.order.rolls, start=1):
         yield from _of(f"roll {number}", roll)
-    for line in plan.order.lines:
-        for what, working, value, unit in _of(f"order line, {line.name}", line):
+    named: tuple[tuple[str, Line | ReuseLine], ...] = (
+        *((f"order line, {line.name}", line) for line in plan.order.lines),
+        *((f"stays, {line.name}", line) for line in plan.order.reused),
+    )
+    for title, line in named:
+        for what, working, value, unit in _of(title, line):
             counted = working.figure in COUNTED
             yield what, working, value, line.counted_in if counted else unit
     yield from _of("order", plan.order)
@@ -255,6 +260,10 @@ def _tunnel_explanations(farm: Farm, tunnel: Tunnel, planned: TunnelPlan) -> Ite
         what = f"{name}, {title}: {words(need.where, farm.units)}"
         unit = part_of_need.counted_in if part_of_need else "ratio"
         yield what, need.working, need.quantity, unit
+        if need.kept_working is not None:
+            yield what, need.kept_working, need.kept, unit
+    for sheet in chosen.sheets.kept:
+        yield from _of(f"{name}, {sheet.piece.name}, stays", sheet)
 
 
 def _held_explanations(tunnel: Tunnel, planned: TunnelPlan) -> Iterator[Explanation]:

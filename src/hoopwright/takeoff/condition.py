@@ -61,6 +61,53 @@ def lost_share(line: PartState) -> float:
     return line.replace_share if line.state == "repair" else 1.0
 
 
+@dataclass(frozen=True, slots=True)
+class Told:
+    """A stretch and the one line that holds there.
+
+    Attributes:
+        from_m: Start along the tunnel, m.
+        to_m: End of it, m; the same for what sits at one bow.
+        number: Number of the line as entered, from 1.
+        line: The line.
+    """
+
+    from_m: float
+    to_m: float
+    number: int
+    line: PartState
+
+
+def told_stretches(
+    place: Place, lines: Sequence[tuple[int, PartState]], bows_m: Sequence[float]
+) -> tuple[Told, ...]:
+    """Return which line holds where along a place, from the front; the later line holds.
+
+    Args:
+        place: Part of the tunnel and stretch along it.
+        lines: Lines of one family with their numbers, in the order as entered.
+        bows_m: Where the bows stand, m.
+    """
+    about = [
+        (number, line, *reach(line, bows_m))
+        for number, line in lines
+        if line.where in ("everywhere", place.part)
+    ]
+    found: list[Told] = []
+    for from_m, to_m in _between(
+        place, (r for *_, low_m, high_m in about for r in (low_m, high_m))
+    ):
+        middle_m = (from_m + to_m) / 2
+        holds = [(n, line) for n, line, a, b in about if a <= middle_m <= b]
+        if not holds:
+            continue
+        number, line = holds[-1]
+        if found and found[-1].number == number and found[-1].to_m == from_m:
+            from_m = found.pop().from_m
+        found.append(Told(from_m, to_m, number, line))
+    return tuple(found)
+
+
 def what_is_said(
     place: Place, lines: Sequence[tuple[int, PartState]], bows_m: Sequence[float]
 ) -> tuple[Said, ...]:
@@ -71,29 +118,15 @@ def what_is_said(
         lines: Lines of one family with their numbers, in the order as entered.
         bows_m: Where the bows stand, m.
     """
-    about = [
-        (number, line, reach(line, bows_m))
-        for number, line in lines
-        if line.where in ("everywhere", place.part)
-    ]
-    if not about:
-        return ()
+    told = told_stretches(place, lines, bows_m)
     length_m = place.to_m - place.from_m
     if length_m <= 0:
-        for number, line, (low_m, high_m) in reversed(about):
-            if low_m <= place.from_m <= high_m:
-                return (Said(number, line, 1.0),)
-        return ()
+        return tuple(Said(one.number, one.line, 1.0) for one in told)
     held_m: dict[int, float] = {}
-    for low_m, high_m in _between(place, (r for *_, r in about)):
-        middle_m = (low_m + high_m) / 2
-        holds = [number for number, _, (a, b) in about if a <= middle_m <= b]
-        if holds:
-            held_m[holds[-1]] = held_m.get(holds[-1], 0.0) + high_m - low_m
+    for one in told:
+        held_m[one.number] = held_m.get(one.number, 0.0) + one.to_m - one.from_m
     return tuple(
-        Said(number, line, held_m[number] / length_m)
-        for number, line, _ in about
-        if number in held_m
+        Said(number, line, held_m[number] / length_m) for number, line in lines if number in held_m
     )
 
 
@@ -208,12 +241,12 @@ class _Found:
         return min(need.quantity, step * (whole + _up(after) - _up(before)))
 
 
-def _between(place: Place, reaches: Iterable[Stretch]) -> Iterator[Stretch]:
+def _between(place: Place, ends_m: Iterable[float]) -> Iterator[Stretch]:
     """Yield the stretches into which the ends of all lines cut a place."""
-    cuts = {place.from_m, place.to_m}
-    cuts |= {x for reached in reaches for x in reached if place.from_m < x < place.to_m}
-    spots = sorted(cuts)
-    return pairwise(spots)
+    if place.to_m <= place.from_m:
+        return iter(((place.from_m, place.to_m),))
+    inside = {x for x in ends_m if place.from_m < x < place.to_m}
+    return pairwise(sorted({place.from_m, place.to_m} | inside))
 
 
 def _up(pieces: float) -> int:
