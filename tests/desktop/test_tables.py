@@ -26,7 +26,7 @@ from hoopwright.desktop.table_travel import travel_rows
 from hoopwright.desktop.table_view import RowsView
 from hoopwright.desktop.table_work import curtain_rows
 from hoopwright.desktop.tables import Tables
-from hoopwright.farm import Farm, Split
+from hoopwright.farm import Farm, PartState, Split
 from hoopwright.farm.change import move_split
 from samples import double_tunnel, side, small_farm, tunnel
 
@@ -70,10 +70,33 @@ def test_takeoff_shows_every_line_and_its_sums(opened: Opened) -> None:
     session, tables = opened()
     order = session.plan.order
     assert _texts(tables.shown, 1) == [line.name for line in order.lines]
-    assert _texts(tables.shown, 7) == [f"{line.total:,}" for line in order.lines]
+    assert _texts(tables.shown, 8) == [f"{line.total:,}" for line in order.lines]
     sums = [label.text() for label in tables.shown._figures]
     assert sums[-1] == f"To pay ${session.plan.cost.to_pay:,}"
     assert sums[0] == f"Goods ${sum(line.total for line in order.lines):,}"
+
+
+def test_takeoff_shows_what_stays_and_lights_it_up(qtbot: QtBot, opened: Opened) -> None:
+    kept = (
+        PartState(family="Film", where="roof", state="keep"),
+        PartState(family="Curtains", where="first_side", state="repair", replace_share=0.5),
+    )
+    session, tables = opened(small_farm(double_tunnel().but(condition=kept)))
+    order, shown = session.plan.order, tables.shown
+    names = [line.name for line in (*order.lines, *order.reused)]
+    assert _texts(shown, 1) == names
+    assert order.reused[0].marks == ("piece/roof-sheet/outer/-/0",)
+    first = len(order.lines)
+    said = _texts(shown, 6)[first:]
+    assert said[0] == f"stays; new ${order.reused[0].saved:,}"
+    assert said[-1] == f"stays, repaired; new ${order.reused[-1].saved:,}"
+    assert shown._figures[-1].text() == f"Stays, new ${session.plan.cost.saved:,}"
+    with qtbot.waitSignal(tables.lit) as lit:
+        shown.view.selectRow(first)
+    assert "piece/roof-sheet/outer/-/0" in lit.args[0]
+    tables.setCurrentIndex(FILM)
+    assert _texts(tables.shown, 7)[:2] == ["stays", "stays"]
+    assert "stays" not in _texts(tables.shown, 7)[2:]
 
 
 def test_takeoff_of_the_tunnel_leaves_freight_out(qtbot: QtBot, opened: Opened) -> None:
@@ -114,7 +137,7 @@ def test_rows_are_copied_with_headings_for_a_spreadsheet(qtbot: QtBot, opened: O
     qtbot.keyClick(view, Qt.Key.Key_C, CTRL)
     head, line = QGuiApplication.clipboard().text().splitlines()
     assert head.split("\t") == _headings(tables.shown)
-    assert line.split("\t") == [view.model().index(1, n).data() for n in range(9)]
+    assert line.split("\t") == [view.model().index(1, n).data() for n in range(10)]
     view.clearSelection()
     assert len(view.copied_text().splitlines()) == view.model().rowCount() + 1
 
@@ -341,7 +364,7 @@ def test_rows_of_each_table_fit_their_columns(opened: Opened) -> None:
     session, tables = opened()
     made = (
         tape_rows(session, (1, 9)),
-        takeoff_rows(session.plan.order, session.units),
+        takeoff_rows(session.plan.order, session.units, "USD"),
         film_rows(session),
         curtain_rows(session),
         travel_rows(course(session.tunnel_plan.chosen.curtains[0]), "side/0/panel/0"),

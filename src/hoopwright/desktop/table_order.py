@@ -9,7 +9,7 @@ from hoopwright.desktop.details_items import explained
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.table_rows import MIXED, PENDING, Cell, Column, Row, Total
 from hoopwright.order import Order
-from hoopwright.order.order import Cut, Line, Roll
+from hoopwright.order.order import Cut, Line, ReuseLine, Roll
 from hoopwright.quantity.money import format_money
 from hoopwright.quantity.units import Units, show
 from hoopwright.quantity.working import Explained, words
@@ -20,6 +20,7 @@ TAKEOFF_COLUMNS = (
     Column(QT_TRANSLATE_NOOP("Tables", "Group"), 13, keeps=True),
     Column(QT_TRANSLATE_NOOP("Tables", "Item"), 33, keeps=True),
     Column(QT_TRANSLATE_NOOP("Tables", "Needed"), 9, MIXED),
+    Column(QT_TRANSLATE_NOOP("Tables", "Kept"), 9, MIXED),
     Column(QT_TRANSLATE_NOOP("Tables", "Spares"), 9, MIXED),
     Column(QT_TRANSLATE_NOOP("Tables", "To buy"), 7, "count"),
     Column(QT_TRANSLATE_NOOP("Tables", "Pack"), 29, keeps=True),
@@ -58,9 +59,12 @@ def figure_cell(thing: Explained, name: str, unit: str) -> Cell:
     return Cell(getattr(thing, name), unit, explained(thing, name))
 
 
-def takeoff_rows(order: Order, units: Units) -> tuple[Row, ...]:
-    """Return the lines of an order."""
-    return tuple(_line(line, units) for line in order.lines)
+def takeoff_rows(order: Order, units: Units, currency: str) -> tuple[Row, ...]:
+    """Return the lines of an order, then what stays and is not bought."""
+    return (
+        *(_line(line, units) for line in order.lines),
+        *(_stays(line, units, currency) for line in order.reused),
+    )
 
 
 def _line(line: Line, units: Units) -> Row:
@@ -76,12 +80,36 @@ def _line(line: Line, units: Units) -> Row:
             Cell(line.group),
             Cell(line.name, tip="\n".join(places)),
             figure_cell(line, "needed", line.counted_in),
+            figure_cell(line, "kept", line.counted_in) if line.kept else Cell(None),
             figure_cell(line, "spares", line.counted_in),
             figure_cell(line, "packs", "count"),
             Cell(pack),
             figure_cell(line, "price", "money"),
             figure_cell(line, "total", "money"),
             Cell(invented if line.invented else mine),
+        ),
+        marks=line.marks,
+    )
+
+
+def _stays(line: ReuseLine, units: Units, currency: str) -> Row:
+    """Return the row of what stays; choosing it lights up where."""
+    kept = QCoreApplication.translate("Tables", "stays; new {price}")
+    repaired = QCoreApplication.translate("Tables", "stays, repaired; new {price}")
+    said = repaired if line.state == "repair" else kept
+    told = said.format(price=format_money(line.saved, currency))
+    empty = Cell(None)
+    return Row(
+        key=("stays", line.key, line.marks),
+        cells=(
+            Cell(line.group),
+            Cell(line.name, tip="\n".join(words(place, units) for place in line.where)),
+            figure_cell(line, "needed", line.counted_in),
+            figure_cell(line, "kept", line.counted_in),
+            empty,
+            empty,
+            Cell(told, tip=explained(line, "saved")),
+            *(empty,) * 3,
         ),
         marks=line.marks,
     )
@@ -102,6 +130,7 @@ def cost_totals(cost: Cost, currency: str, settled: bool) -> tuple[Total, ...]:
         ("freight", QCoreApplication.translate("Tables", "Freight")),
         ("tax", QCoreApplication.translate("Tables", "Tax")),
         ("to_pay", QCoreApplication.translate("Tables", "To pay")),
+        *([("saved", QCoreApplication.translate("Tables", "Stays, new"))] if cost.saved else []),
     )
     return tuple(
         Total(
@@ -152,7 +181,9 @@ def _places_of(mark: str) -> tuple[str, ...]:
 
 
 def _roll_of_each(session: Session) -> dict[tuple[str, str], str]:
-    said = {}
+    stays = QCoreApplication.translate("Tables", "stays")
+    kept = session.tunnel_plan.chosen.sheets.kept
+    said = {(session.tunnel.name, sheet.piece.mark): stays for sheet in kept}
     for number, roll in enumerate(session.plan.order.rolls, start=1):
         text = _roll_words(number, roll, session.units)
         for cut in roll.cuts:

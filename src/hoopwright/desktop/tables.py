@@ -56,7 +56,8 @@ class TakeoffTab(Tab):
 
     def _lines(self, session: Session) -> tuple[Row, ...]:
         whole, shown = session.plan.order, session.tunnel_plan.chosen.order
-        return takeoff_rows(whole if self.of_farm else shown, session.units)
+        order = whole if self.of_farm else shown
+        return takeoff_rows(order, session.units, session.farm.money.currency)
 
     def _sums(self, session: Session) -> tuple[Total, ...]:
         cost = session.plan.cost if self.of_farm else session.tunnel_plan.chosen.cost
