@@ -111,6 +111,8 @@ INKS: dict[Style, Ink] = {
     "bow": Ink("frame", 1.0),
     "ridge": Ink("frame", 1.0, (8, 3, 2, 3)),
     "board": Ink("timber", 2.0, fill=0.35),
+    "kept": Ink("good", 1.6, fill=0.22, strength=0.9, smooth=True),
+    "repaired": Ink("caution", 1.6, (4, 2), fill=0.22, strength=0.9, smooth=True),
     "cell": Ink("roof", 1.0, (1, 3)),
     "seal": Ink("hardware", 1.4, (1, 2)),
     "rope": Ink("hardware", 1.0, strength=0.7, smooth=True),

@@ -29,6 +29,8 @@ Style = Literal[
     "bow",
     "ridge",
     "board",
+    "kept",
+    "repaired",
     "cell",
     "seal",
     "rope",
@@ -47,7 +49,8 @@ Style = Literal[
 """Names of the palette table, from what is drawn first to what is drawn last.
 
 What has the style "open" is the outline of a roll or rod where it lies when the curtain is open;
-"proposed" is a split that is offered and not chosen. "dimension" is also the line at which a view
+"proposed" is a split that is offered and not chosen. "kept" and "repaired" is what stays of the
+old skin. "dimension" is also the line at which a view
 is broken off.
 """
 

@@ -16,6 +16,7 @@ from hoopwright.papers.scene import (
 )
 from hoopwright.papers.subject import Subject
 from hoopwright.papers.view_air import draw_plan_air
+from hoopwright.papers.view_condition import condition_shapes
 
 INNER_INSET_M = 0.1
 TICK_M = 0.45
@@ -41,6 +42,7 @@ def draw_plan(subject: Subject) -> View:
         shapes=(
             *_sheets(subject),
             *_frame(subject),
+            *condition_shapes(subject, "plan", 0.0, _hips_m(subject)[0]),
             *_seams(subject),
             *_splits(subject),
             *draw_plan_air(subject, _hips_m(subject)),

@@ -25,8 +25,10 @@ from hoopwright.papers.scene import (
 )
 from hoopwright.papers.subject import Subject
 from hoopwright.papers.view_air import draw_side_air
+from hoopwright.papers.view_condition import Strip, condition_shapes
 from hoopwright.papers.view_curtain import draw_curtains
 
+SIDE_NAMES: tuple[Strip, Strip] = ("first_side", "second_side")
 NUMBER_ROW = 1
 OFFER_SHARE = 0.5
 GRIP_SHARE = 0.62
@@ -51,13 +53,16 @@ def draw_side(subject: Subject, side: int) -> View:
         *_fixed(subject, side),
         *draw_curtains(subject, side),
         *_frame(subject, side),
+        *condition_shapes(
+            subject, SIDE_NAMES[side], _hip_m(subject, side), cut_height(subject, side)
+        ),
         *_splits(subject, side),
         *_offered(subject, side),
         *draw_side_air(subject, side, _hip_m(subject, side)),
         *_break_line(subject, side),
     )
     return View(
-        name=("first_side", "second_side")[side],
+        name=SIDE_NAMES[side],
         title=f"{chosen.name} · front end at the left",
         described=f"Elevation of the {chosen.name}: {len(chosen.panels)} curtains, "
         f"{len(chosen.splits)} splits. The front end is at the left; the roof is shown up to "

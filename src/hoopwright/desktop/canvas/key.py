@@ -33,11 +33,19 @@ ENTRIES: tuple[tuple[Style, str], ...] = (
     ("blower", "inflation blower"),
     ("end wall", "end wall"),
     ("board", "baseboard"),
+    ("kept", "stays as it is"),
+    ("repaired", "stays, repaired"),
 )
 GRIPS: dict[Style, GripKind] = {"split": "split", "seam": "seam", "hip": "hip"}
 SIGNS: dict[Style, SymbolKind] = {"crank": "crank", "jumper": "jumper", "blower": "blower"}
 STATES: tuple[AirState, ...] = get_args(AirState)
-AREAS = ("roof", "curtain", "inflated curtain", "pocket", "strip", "board")
+AREAS = ("roof", "curtain", "inflated curtain", "pocket", "strip", "board", "kept", "repaired")
+RISING: dict[Style, bool] = {
+    "curtain": True,
+    "inflated curtain": False,
+    "kept": True,
+    "repaired": False,
+}
 SWATCH_PX = 26.0
 COLUMN_PX = 134.0
 HATCH_STEP_PX = 7.0
@@ -133,10 +141,10 @@ class Key(QGraphicsObject):
             draw_grip(p, GRIPS[style], middle, False, ink)
 
     def _hatch(self, p: QPainter, style: Style, box: QRectF) -> None:
-        if style not in ("curtain", "inflated curtain"):
+        if style not in RISING:
             return
         p.setRenderHint(QPainter.RenderHint.Antialiasing, True)
         edges = (box.left(), box.top(), box.right(), box.bottom())
         # The painter's y goes down, so that lines which rise to the right fall for the function.
-        lines = hatch_lines(edges, HATCH_STEP_PX, -1 if style == "curtain" else 1)
+        lines = hatch_lines(edges, HATCH_STEP_PX, -1 if RISING[style] else 1)
         p.drawLines([QLineF(QPointF(x1, y1), QPointF(x2, y2)) for x1, y1, x2, y2 in lines])
