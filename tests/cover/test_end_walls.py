@@ -85,9 +85,10 @@ def test_bands_between_seams_cover_their_widest_place_with_the_lap() -> None:
     sheets = [p for p in end_sheets(cover) if p.layer == "outer"]
     # Laps of 0.2 m reach 0.1 m past each seam. The lowest is widest at the ground: 8 m; the next
     # at 1.5 m: 2 sqrt(16 - 2.25) = 7.4162 m; the top one at 2.4 m: 2 sqrt(16 - 5.76) = 6.4 m.
-    assert [p.width_m for p in sheets] == pytest.approx([8.6, 8.0162, 7.0], abs=1e-4)
+    # They lie along the roll.
+    assert [p.length_m for p in sheets] == pytest.approx([8.6, 8.0162, 7.0], abs=1e-4)
     # 1.7 + 0.3; 0.9 + 0.2; from 2.4 to 4 m and 0.3 over the ridge.
-    assert [p.length_m for p in sheets] == pytest.approx([2.0, 1.1, 1.9])
+    assert [p.width_m for p in sheets] == pytest.approx([2.0, 1.1, 1.9])
     assert [p.name for p in sheets][2] == "End wall Front end, sheet 3 of 3 from below, outer"
     assert [p.mark for p in sheets] == [f"piece/end-wall/outer/{k}/0" for k in range(3)]
     marks = [p.mark for p in cover.pieces]

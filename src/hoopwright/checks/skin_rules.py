@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from hoopwright.checks.case import Case
+from hoopwright.checks.end_rules import join_end, misses_peak
 from hoopwright.farm import Tunnel
 from hoopwright.farm.change import add_seam, add_split, is_close, move_seam, nearest_bow
 from hoopwright.order.order import Order, Unplaced
@@ -16,7 +17,9 @@ LIFT_BAND = 1.01
 def sheet_without_stock(case: Case) -> Iterator[Finding]:
     """A sheet that no stock roll of its film can yield."""
     for miss in case.chosen.order.unplaced:
-        if miss.over_width_m > 0:
+        if (missed := misses_peak(case, miss)) is not None:
+            what = missed
+        elif miss.over_width_m > 0:
             what = phrase(
                 "{name} is {over} wider than the widest stock, {stock}.",
                 name=miss.name,
@@ -45,6 +48,8 @@ def sheet_without_stock(case: Case) -> Iterator[Finding]:
 def _shorten(case: Case, miss: Unplaced) -> tuple[Phrase, Tunnel | None]:
     """Return what mends a sheet without stock, and the mended tunnel where there is one way."""
     piece = next(p for p in case.chosen.cover.pieces if p.mark == miss.piece)
+    if piece.role == "end wall":
+        return join_end(case, miss, piece)
     if miss.over_width_m > 0 and piece.role == "whole sheet":
         apart = case.tunnel.but(skin=case.tunnel.skin.but(covering="roof_and_sides"))
         mends = not any(u.over_width_m > 0 for u in case.other_made().order.unplaced)

@@ -172,6 +172,9 @@ def end_pieces(
 ) -> Iterator[Piece]:
     """Yield the sheets of film of both end walls, from below, layer by layer.
 
+    A wall of one sheet has its width across the roll. Sheets that end at a seam lie along the roll,
+    their height across it: so they are cut of narrow rolls, and of a wide one ripped lengthwise.
+
     Args:
         survey: The frame as built.
         skin: Tails and laps.
@@ -187,7 +190,8 @@ def end_pieces(
             size = whole_size(survey, skin.allowances)
             name, spot = f"End wall {end.name}", None
             if count > 1:
-                size = band_size(band, skin.allowances)
+                across, up = band_size(band, skin.allowances)
+                size = (up, across)
                 name, spot = f"{name}, sheet {k + 1} of {count} from below", k
             place = Place("end wall", spot, number, name, (_area(number, band),))
             for layer in layer_films(end.film):
