@@ -46,10 +46,12 @@ def drain_roof(survey: Survey, boards: tuple[SideBoards, SideBoards], rain: Rain
     Source:
         Each figure keeps its own working.
     """
+    hung = [(n, board, board.gutter_drop_m) for n, board in enumerate(boards)]
+    widths_m = drained_widths(survey)
     gutters = tuple(
-        _gutter(n, survey, board, board.gutter_drop_m, rain)
-        for n, board in enumerate(boards)
-        if board.gutter_drop_m is not None
+        _gutter(n, widths_m[n], survey.length_m, board, drop_m, rain)
+        for n, board, drop_m in hung
+        if drop_m is not None
     )
     water_m3 = sum(g.water_m3 for g in gutters)
     tank_m3 = rain.tank_m3
@@ -79,8 +81,9 @@ def drained_widths(survey: Survey) -> tuple[float, float]:
     return ridge_m - left_m, right_m - ridge_m
 
 
-def _gutter(n: int, survey: Survey, board: SideBoards, drop_m: float, rain: Rain) -> Gutter:
-    width_m, length_m = drained_widths(survey)[n], survey.length_m
+def _gutter(
+    n: int, width_m: float, length_m: float, board: SideBoards, drop_m: float, rain: Rain
+) -> Gutter:
     area_m2 = width_m * length_m
     caught_m2 = area_m2 * rain.runoff_share
     rain_m3_s = rain.rate_m_s * caught_m2
