@@ -5,6 +5,7 @@ from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QLineEdit, QWi
 from pytestqt.qtbot import QtBot
 
 from hoopwright.desktop.details import Details
+from hoopwright.desktop.details_form import FigureLine
 from hoopwright.desktop.session import Session
 from hoopwright.farm import Farm
 
@@ -96,3 +97,12 @@ def step_down(qtbot: QtBot, panel: Details, name: str) -> str:
     box.setFocus()
     qtbot.keyClick(box, Qt.Key.Key_Down)
     return box.currentText()
+
+
+def figure_of(panel: Details, label: str) -> str:
+    """Return what the one figure of a label shows, with a working or without."""
+    lines = [f for f in panel.findChildren(FigureLine) if f.isVisible()]
+    shown = [w for f in lines for w in (f.button, f.plain) if w.isVisible()]
+    texts = [w.text() for w in shown if w.accessibleName().startswith(f"{label}: ")]
+    assert len(texts) == 1, (label, texts)
+    return texts[0]

@@ -2,10 +2,22 @@
 
 from pytestqt.qtbot import QtBot
 
-from forms import choose, line_named, names_in, offers, open_panel, press, said_by, type_into
+from forms import (
+    choose,
+    figure_of,
+    line_named,
+    names_in,
+    offers,
+    open_panel,
+    press,
+    said_by,
+    type_into,
+)
 from hoopwright.desktop.details_condition import LABELS
 from hoopwright.farm import PartState
 from hoopwright.farm.entered import describe
+from hoopwright.order import Order
+from hoopwright.plan import plan
 from samples import small_farm, tunnel
 
 
@@ -75,3 +87,22 @@ def test_renamed_side_is_offered_by_its_new_name(qtbot: QtBot) -> None:
     sides = session.tunnel.sides
     session.apply_tunnel(session.tunnel.but(sides=(sides[0].but(name="Road"), sides[1])), "Rename")
     assert offers(panel, "Condition: line 1, where")[2:4] == ["Road", "East side"]
+
+
+def test_what_stays_is_told_with_what_it_saves(qtbot: QtBot) -> None:
+    session, panel = open_panel(qtbot, small_farm(), "Condition")
+    assert "What stays" not in said_by(panel)
+    press(qtbot, panel, "Condition: Add a line")
+    choose(qtbot, panel, "Condition: line 1, parts", "Curtains")
+    # Two cranks, one for each curtain, at 10.00 each, among what stays.
+    assert figure_of(panel, "crank") == "2 of 2"
+    order = session.tunnel_plan.chosen.order
+    assert all(line.group != "Curtains" for line in order.lines)
+    saved = sum(line.packs * line.price for line in order_of_all_new().lines)
+    kept = saved - sum(line.total for line in order.lines)
+    assert figure_of(panel, "not bought") == f"${kept:,.2f}"
+
+
+def order_of_all_new() -> Order:
+    """Return the order where nothing stays."""
+    return plan(small_farm()).tunnels[0].chosen.order

@@ -11,6 +11,7 @@ from pytestqt.qtbot import QtBot
 
 from forms import (
     choose,
+    figure_of,
     line_named,
     names_in,
     offers,
@@ -180,3 +181,33 @@ def test_open_end_asks_for_no_seams(qtbot: QtBot) -> None:
 def test_what_is_no_longer_in_the_wall_is_not_picked(qtbot: QtBot, mark: str) -> None:
     _session, panel = open_panel(qtbot, small_farm(), mark=mark)
     assert panel.picked_title.text().startswith("Nothing is picked")
+
+
+def test_areas_of_the_wall_are_told(qtbot: QtBot) -> None:
+    session, panel = open_panel(qtbot, with_front(doors=(DOOR,)), mark=FRONT)
+    # 1.2 m by 2.0 m.
+    assert figure_of(panel, "doors and openings") == "2.4 m²"
+    gross_m2 = session.tunnel_plan.chosen.cover.ends[0].gross_m2
+    assert figure_of(panel, "left to close") == f"{gross_m2 - 2.4:.1f} m²"
+
+
+def test_opening_without_room_says_so(qtbot: QtBot) -> None:
+    cut = Cut(left_m=3.5, sill_m=2.0)
+    farm = with_front(doors=(DOOR.but(left_m=0.0), DOOR.but(left_m=0.5)), cuts=(cut,))
+    session, panel = open_panel(qtbot, farm, mark="end/0/cut/0")
+    # At 2 m the bow reaches 3.64 m from the middle.
+    assert "It does not lie inside the bow." in said_by(panel)
+    session.pick("end/0/door/1")
+    assert "It meets another door or opening." in said_by(panel)
+    session.pick("end/0/door/0")
+    assert "It does not lie" not in said_by(panel)
+
+
+def test_rigid_sheets_are_counted(qtbot: QtBot) -> None:
+    plain = tunnel()
+    rigid = RigidSheet(part="sheet", cover_width_m=1.0, sheet_height_m=4.0)
+    ends = (plain.ends[0].but(film=None, rigid=rigid), plain.ends[1])
+    farm = with_parts(plain, "sheet")
+    _session, panel = open_panel(qtbot, farm.but(tunnels=(plain.but(ends=ends),)), mark=FRONT)
+    # 8 m and the tube of 48 mm take nine columns of 1 m, none higher than a sheet of 4 m.
+    assert figure_of(panel, "rigid sheets") == "9"

@@ -6,7 +6,19 @@
 import pytest
 from pytestqt.qtbot import QtBot
 
-from forms import choose, line_named, names_in, offers, open_panel, press, said_by, type_into
+from forms import (
+    choose,
+    figure_of,
+    line_named,
+    names_in,
+    offers,
+    open_panel,
+    press,
+    said_by,
+    type_into,
+)
+from hoopwright.desktop.details import Details
+from hoopwright.desktop.details_form import FigureLine
 from hoopwright.farm import Farm, Rain, Screen, Shade
 from samples import small_catalogue, small_farm, tunnel
 
@@ -94,3 +106,37 @@ def test_side_that_stays_shut_asks_for_no_screen(qtbot: QtBot) -> None:
     fixed = plain.but(sides=(plain.sides[0].but(kind="fixed"), plain.sides[1]))
     _session, panel = open_panel(qtbot, small_farm(fixed), "Sides")
     assert names_in(panel, "Sides").count("Sides: insect screen") == 1
+
+
+def test_water_of_one_rain_is_roof_times_depth_times_share(qtbot: QtBot) -> None:
+    plain = tunnel().but(rain=Rain(depth_m=0.02, runoff_share=0.9))
+    boards = tuple(b.but(gutter_drop_m=0.1) for b in plain.frame.boards)
+    plain = plain.but(frame=plain.frame.but(boards=boards))
+    session, panel = open_panel(qtbot, small_farm(plain), "Rain")
+    roof_m2 = session.tunnel_plan.chosen.outfit.rain.plan_area_m2  # type: ignore[union-attr]
+    # 1 mm on 1 m2 is 1 litre.
+    assert said_figures(panel, "water of one rain")[0] == f"{roof_m2 * 20 * 0.9:,.0f} L"
+    assert len(said_figures(panel, "downpipe")) == 2
+    assert "ask a qualified engineer" in said_by(panel)
+
+
+def test_shade_and_screen_tell_what_they_come_to(qtbot: QtBot) -> None:
+    farm = farm_with_cloth()
+    shaded = tunnel().but(shade=Shade(part="shade_cloth", to_bow=9, hang_m=0.1))
+    screen = Screen(part="insect_screen", flow_share=0.4)
+    shaded = shaded.but(sides=(shaded.sides[0], shaded.sides[1].but(screen=screen)))
+    farm = farm.but(tunnels=(shaded,))
+    session, panel = open_panel(qtbot, farm, "Shade", "side/1")
+    # 8 bays of 1.5 m, and 0.1 m past each edge.
+    assert figure_of(panel, "size along the tunnel") == "12.200 m"
+    assert figure_of(panel, "floor under it") == "50%"
+    opening_m2 = session.tunnel_plan.chosen.airing.openings_m2[1]
+    assert figure_of(panel, "opening without it") == f"{opening_m2:.1f} m²"
+    assert figure_of(panel, "worth behind it") == f"{opening_m2 * 0.4:.1f} m²"
+    assert "Loose cloth is a sail" in said_by(panel)
+
+
+def said_figures(panel: Details, label: str) -> list[str]:
+    """Return what all figures of a label show."""
+    lines = [f for f in panel.findChildren(FigureLine) if f.isVisible()]
+    return [f.button.text() for f in lines if f.button.accessibleName().startswith(f"{label}: ")]

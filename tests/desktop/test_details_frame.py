@@ -8,8 +8,7 @@ from statistics import median, stdev
 import pytest
 from pytestqt.qtbot import QtBot
 
-from forms import choose, line_named, names_in, open_panel, press, said_by, type_into
-from hoopwright.desktop.details import Details
+from forms import choose, figure_of, line_named, names_in, open_panel, press, said_by, type_into
 from hoopwright.desktop.details_edits import with_entered
 from hoopwright.desktop.details_form import FigureLine
 from hoopwright.desktop.details_items import Special
@@ -47,14 +46,6 @@ def measured_farm() -> Farm:
     plain = tunnel()
     boards = tuple(b.but(hip_height_m=1.2) for b in plain.frame.boards)
     return small_farm(plain.but(frame=plain.frame.but(profile=bow, boards=boards)))
-
-
-def figure_of(panel: Details, label: str) -> str:
-    """Return what the one figure of a label shows."""
-    lines = [f for f in panel.findChildren(FigureLine) if f.isVisible()]
-    texts = [f.button.text() for f in lines if f.button.accessibleName().startswith(f"{label}: ")]
-    assert len(texts) == 1, (label, texts)
-    return texts[0]
 
 
 def bow_of(session: Session) -> MeasuredBow:

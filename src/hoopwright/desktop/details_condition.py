@@ -4,8 +4,19 @@ from collections.abc import Iterator
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
-from hoopwright.desktop.details_items import Act, Entry, Hint, Item, entries
+from hoopwright.desktop.details_items import (
+    Act,
+    Entry,
+    Figure,
+    Heading,
+    Hint,
+    Item,
+    entries,
+    explained,
+)
 from hoopwright.desktop.session import Session
+from hoopwright.quantity.money import format_money
+from hoopwright.quantity.units import show
 
 LABELS: dict[str, object] = {
     "family": QT_TRANSLATE_NOOP("Details", "line {number}, parts"),
@@ -28,6 +39,7 @@ def condition_items(session: Session) -> Iterator[Item]:
     for index in range(len(session.tunnel.condition)):
         yield from state_items(session, index)
     yield Act("add state", (), QCoreApplication.translate("Details", "Add a line"))
+    yield from _kept(session)
 
 
 def state_items(session: Session, index: int) -> Iterator[Item]:
@@ -41,3 +53,20 @@ def state_items(session: Session, index: int) -> Iterator[Item]:
         yield Entry("tunnel", entry.path, entry.owner, entry.name, label)
     words = QCoreApplication.translate("Details", "Remove line {number}")
     yield Act("remove state", (index,), words.format(number=index + 1))
+
+
+def _kept(session: Session) -> Iterator[Item]:
+    """Give what stays of each part and each sheet, and what that saves; nothing when all is new."""
+    order = session.tunnel_plan.chosen.order
+    if not order.reused:
+        return
+    yield Heading(QCoreApplication.translate("Details", "What stays"))
+    words = QCoreApplication.translate("Details", "{kept} of {needed}")
+    for line in order.reused:
+        kept, needed = (
+            show(amount, line.counted_in, session.units) for amount in (line.kept, line.needed)
+        )
+        yield Figure(line.name, words.format(kept=kept, needed=needed), explained(line, "kept"))
+    saved = format_money(order.saved, session.farm.money.currency)
+    label = QCoreApplication.translate("Details", "not bought")
+    yield Figure(label, saved, explained(order, "saved"))

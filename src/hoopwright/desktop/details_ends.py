@@ -7,11 +7,14 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 from hoopwright.desktop.details_items import (
     Act,
     Entry,
+    Figure,
     Heading,
+    Hint,
     Item,
     Special,
     entries,
     figure,
+    figures,
 )
 from hoopwright.desktop.session import Session
 from hoopwright.farm import End
@@ -29,6 +32,18 @@ CUT_LABELS: dict[str, object] = {
     "width_m": QT_TRANSLATE_NOOP("Details", "opening {number}, width"),
     "height_m": QT_TRANSLATE_NOOP("Details", "opening {number}, height"),
 }
+
+
+WALL: tuple[tuple[str, str, object], ...] = (
+    ("gross_m2", "m2", QT_TRANSLATE_NOOP("Details", "whole wall")),
+    ("openings_m2", "m2", QT_TRANSLATE_NOOP("Details", "doors and openings")),
+    ("net_m2", "m2", QT_TRANSLATE_NOOP("Details", "left to close")),
+    ("foot_m", "m", QT_TRANSLATE_NOOP("Details", "foot of the wall, doors left out")),
+)
+RIGID: tuple[tuple[str, str, object], ...] = (
+    ("sheet_count", "count", QT_TRANSLATE_NOOP("Details", "rigid sheets")),
+    ("waste_m2", "m2", QT_TRANSLATE_NOOP("Details", "of them not on the wall")),
+)
 
 
 def _say(words: object, number: int = 0) -> str:
@@ -62,11 +77,22 @@ def one_end_items(session: Session, n: int) -> Iterator[Item]:
     for index in range(len(end.rails_m)):
         yield from rail_items(n, index)
     yield Act("add rail", (n,), QCoreApplication.translate("Details", "Add a rail"))
-    if end.film is None and not end.seams_m:
-        return
     for index in range(len(end.seams_m)):
         yield from end_seam_items(n, index)
-    yield Act("add end seam", (n,), QCoreApplication.translate("Details", "Add a seam"))
+    if end.film is not None:
+        yield Act("add end seam", (n,), QCoreApplication.translate("Details", "Add a seam"))
+    yield from _wall_figures(session, n)
+
+
+def _wall_figures(session: Session, n: int) -> Iterator[Figure]:
+    """Give the areas of one end wall, and its rigid sheets where it has any."""
+    laid = session.tunnel_plan.chosen.cover.ends[n]
+    yield from figures(
+        laid, ((name, unit, _say(label)) for name, unit, label in WALL), session.units
+    )
+    if laid.rigid is not None:
+        rows = ((name, unit, _say(label)) for name, unit, label in RIGID)
+        yield from figures(laid.rigid, rows, session.units)
 
 
 def door_items(session: Session, n: int, index: int) -> Iterator[Item]:
@@ -79,6 +105,7 @@ def door_items(session: Session, n: int, index: int) -> Iterator[Item]:
         left_m, _sill_m = opening_place(session.tunnel, n, "door", index)
         stands = _say(QT_TRANSLATE_NOOP("Details", "door {number}, left edge as spread"), number)
         yield figure(stands, left_m, "m", session.units, None)
+    yield from _stands(session, n, f"end/{n}/door/{index}")
     words = _say(QT_TRANSLATE_NOOP("Details", "Remove door {number}"), number)
     yield Act("remove door", (n, index), words)
 
@@ -89,8 +116,19 @@ def cut_items(session: Session, n: int, index: int) -> Iterator[Item]:
     for entry in entries("tunnel", ("ends", n, "cuts", index), cut):
         label = _say(CUT_LABELS[entry.name], number)
         yield Entry("tunnel", entry.path, entry.owner, entry.name, label)
+    yield from _stands(session, n, f"end/{n}/cut/{index}")
     words = _say(QT_TRANSLATE_NOOP("Details", "Remove opening {number}"), number)
     yield Act("remove cut", (n, index), words)
+
+
+def _stands(session: Session, n: int, mark: str) -> Iterator[Hint]:
+    """Tell of an opening that has no room where it stands."""
+    openings = session.tunnel_plan.chosen.cover.ends[n].openings
+    opening = next(opening for opening in openings if opening.mark == mark)
+    if not opening.inside:
+        yield Hint(_say(QT_TRANSLATE_NOOP("Details", "It does not lie inside the bow.")))
+    if opening.meets:
+        yield Hint(_say(QT_TRANSLATE_NOOP("Details", "It meets another door or opening.")))
 
 
 def rail_items(n: int, index: int) -> Iterator[Item]:

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
 from hoopwright.desktop.details_items import Entry, Hint, Item, Special, entries
+from hoopwright.desktop.details_outfit import rain_figures, screen_figures, shade_figures
 from hoopwright.desktop.session import Session
 from hoopwright.farm import SideBoards
 
@@ -23,6 +24,7 @@ def rain_items(session: Session) -> Iterator[Item]:
         words = QCoreApplication.translate("Details", "gutter below the hip, {side}")
         path = ("frame", "boards", n, "gutter_drop_m")
         yield Entry("tunnel", path, SideBoards, "gutter_drop_m", words.format(side=side.name))
+    yield from rain_figures(session)
 
 
 def shade_items(session: Session) -> Iterator[Item]:
@@ -31,6 +33,7 @@ def shade_items(session: Session) -> Iterator[Item]:
     shade = session.tunnel.shade
     if shade is not None:
         yield from entries("tunnel", ("shade",), shade)
+        yield from shade_figures(session)
 
 
 def screen_items(session: Session, n: int) -> Iterator[Item]:
@@ -39,3 +42,4 @@ def screen_items(session: Session, n: int) -> Iterator[Item]:
     screen = session.tunnel.sides[n].screen
     if screen is not None:
         yield from entries("tunnel", ("sides", n, "screen"), screen)
+        yield from screen_figures(session, n)

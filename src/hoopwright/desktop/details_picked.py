@@ -14,6 +14,7 @@ from hoopwright.desktop.details_ends import (
     one_end_items,
     rail_items,
 )
+from hoopwright.desktop.details_fit import piece_fit_items, roof_fit_items
 from hoopwright.desktop.details_frame import frame_items, survey_items
 from hoopwright.desktop.details_items import (
     Act,
@@ -118,6 +119,7 @@ def _roof(session: Session, mark: str) -> Iterator[Item]:
     label = QCoreApplication.translate("Details", "width of the sheet")
     how = explained(cover, "sheet_width_m")
     yield figure(label, cover.sheet_width_m, "m", session.units, how)
+    yield from roof_fit_items(session)
     yield Act("add seam", (), QCoreApplication.translate("Details", "Add a cross seam"))
 
 
@@ -155,6 +157,7 @@ def _piece(session: Session, mark: str) -> Iterator[Item]:
         yield from _terms(terms, session)
         total = QCoreApplication.translate("Details", "together")
         yield figure(total, value_m, "m", session.units, explained(piece, name))
+    yield from piece_fit_items(session, mark)
     yield Heading(QCoreApplication.translate("Details", "Sheet"))
     area = QCoreApplication.translate("Details", "area")
     mass = QCoreApplication.translate("Details", "mass")

@@ -31,10 +31,12 @@ SPREAD: Rows = (
     ("computed_m", "m", QT_TRANSLATE_NOOP("Details", "by the shape")),
     ("disagreement_share", "share", QT_TRANSLATE_NOOP("Details", "read against the shape")),
 )
-BENT: Rows = (
+SKEW: Rows = (
     ("skew_m", "m", QT_TRANSLATE_NOOP("Details", "second side runs ahead")),
     ("skew_cost_m", "m", QT_TRANSLATE_NOOP("Details", "skew costs, film length")),
-    ("lean_costs_m", "m", QT_TRANSLATE_NOOP("Details", "lean costs, front · back")),
+)
+LEAN: Rows = (("lean_costs_m", "m", QT_TRANSLATE_NOOP("Details", "lean costs, front · back")),)
+DIP: Rows = (
     ("dip_m", "m", QT_TRANSLATE_NOOP("Details", "deepest dip of the ridge")),
     ("dip_cost_m", "m", QT_TRANSLATE_NOOP("Details", "dip takes off the width")),
 )
@@ -112,11 +114,20 @@ def reading_items(session: Session) -> Iterator[Item]:
             yield from figures(spread, _said(SPREAD), units)
             yield from _outliers(spread, units)
     yield Heading(_say(QT_TRANSLATE_NOOP("Details", "What a bent frame costs")))
-    bent = (row for row in _said(BENT) if getattr(survey.taped, row[0]) is not None)
-    yield from figures(survey.taped, bent, units)
+    yield from figures(survey.taped, _said(_bent(session)), units)
     length = _say(QT_TRANSLATE_NOOP("Details", "length a sheet must cover"))
     how = explained(survey, "sheet_length_m")
     yield figure(length, survey.sheet_length_m, "m", units, how)
+
+
+def _bent(session: Session) -> Rows:
+    """Return the figures of what was read of it: what was not read costs nothing yet."""
+    tape = session.tunnel.frame.tape
+    return (
+        *(SKEW if session.tunnel_plan.survey.taped.skew_m is not None else ()),
+        *(LEAN if any(lean_m is not None for lean_m in tape.leans_m) else ()),
+        *(DIP if any(r.dip_m is not None for r in tape.bows) else ()),
+    )
 
 
 def _governing(spread: GirthSpread, units: Units) -> Figure:
