@@ -11,6 +11,7 @@ import pytest
 import hoopwright.checks
 from hoopwright.checks import (
     air_rules,
+    condition_rules,
     curtain_rules,
     drive_rules,
     end_rules,
@@ -42,6 +43,7 @@ from samples import double_tunnel, layers, side, small_farm, tunnel
 FT = 0.3048
 MODULES = (
     air_rules,
+    condition_rules,
     curtain_rules,
     drive_rules,
     end_rules,

@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterable, Iterator
 
 from hoopwright.checks import (
     air_rules,
+    condition_rules,
     curtain_rules,
     drive_rules,
     frame_rules,
@@ -75,6 +76,10 @@ RULES: tuple[Rule, ...] = (
     pressure_rules.seal_weak,
     pressure_rules.leak_found,
     pressure_rules.second_layer_pays,
+    condition_rules.film_in_part,
+    condition_rules.film_off_new_channel,
+    condition_rules.channel_on_new_board,
+    condition_rules.line_about_nothing,
     skin_rules.near_miss,
     skin_rules.sheet_heavy,
 )
