@@ -23,7 +23,7 @@ def test_a_column_higher_than_a_sheet_is_joined_with_a_lap() -> None:
 
 
 def test_a_half_circle_in_columns_about_its_middle() -> None:
-    wall = lay_rigid(end_shape(bow_curve(HALF_CIRCLE, 0.0), 0), SHEET, 25.0)
+    wall = lay_rigid(end_shape(bow_curve(HALF_CIRCLE, 0.0), 0), SHEET, 25.0, "end/0")
     assert [(c.left_m, c.right_m) for c in wall.columns] == [
         pytest.approx(ends) for ends in ((-4, -2), (-2, 0), (0, 2), (2, 4))
     ]
@@ -31,6 +31,12 @@ def test_a_half_circle_in_columns_about_its_middle() -> None:
     # 0.5641 or 1.1 m more. 4 whole ones; 1.1 + 1.1 + 0.5641 = 2.7641 m and 0.5641 m: 2 more.
     assert [c.height_m for c in wall.columns] == pytest.approx([3.4641, 4.0, 4.0, 3.4641], abs=1e-3)
     assert wall.sheet_count == 6
+    # A sheet ends at 2.9 m, where the wall is 2 sqrt(16 - 8.41) = 5.51 m wide.
+    assert [(c.mark, c.at_m, c.free_m) for c in wall.laps] == [
+        ("end/0", pytest.approx(2.9), pytest.approx(5.51, abs=1e-3))
+    ]
+    edges = [c.left_high_m for c in wall.columns]
+    assert edges == pytest.approx([0.0, 3.4641, 4.0, 3.4641], abs=1e-3)
     assert (wall.sheet_area_m2, wall.waste_m2) == pytest.approx((36.0, 11.0))
     for figure in ("sheet_count", "sheet_area_m2", "waste_m2"):
         assert explain(wall.working(figure), "metric")
@@ -38,7 +44,7 @@ def test_a_half_circle_in_columns_about_its_middle() -> None:
 
 def test_an_edge_column_ends_with_the_wall() -> None:
     narrow = SHEET.but(cover_width_m=3.0)
-    wall = lay_rigid(end_shape(bow_curve(HALF_CIRCLE, 0.0), 1), narrow, 25.0)
+    wall = lay_rigid(end_shape(bow_curve(HALF_CIRCLE, 0.0), 1), narrow, 25.0, "end/1")
     edges = [(c.left_m, c.right_m) for c in wall.columns]
     assert edges == [pytest.approx(e) for e in ((-4.0, -1.5), (-1.5, 1.5), (1.5, 4.0))]
 

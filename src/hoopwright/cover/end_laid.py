@@ -67,10 +67,10 @@ class Band:
 
 @dataclass(frozen=True, slots=True)
 class Crossing:
-    """A rail, or a seam of the film, from one side of the end bow to the other.
+    """A rail, a seam of the film, or a lap of sheets, from one side of the end bow to the other.
 
     Attributes:
-        mark: `end/0/rail/1`, `end/0/seam/0`.
+        mark: `end/0/rail/1`, `end/0/seam/0`; of a lap that of the wall.
         at_m: Its height, m.
         left_m: Its left end, m.
         right_m: Its right end, m.
@@ -92,12 +92,14 @@ class Column:
         left_m: Left edge, m.
         right_m: Right edge, m.
         height_m: Greatest height of the outline over it, m.
+        left_high_m: Height of the outline at its left edge, m.
         cuts_m: Heights of its sheets from below, laps included, m.
     """
 
     left_m: float
     right_m: float
     height_m: float
+    left_high_m: float
     cuts_m: tuple[float, ...]
 
 
@@ -108,6 +110,7 @@ class RigidWall(Explained):
     Attributes:
         part: Catalogue key of a sheet.
         columns: From the left.
+        laps: Where one sheet laps over the one below it, from below.
         sheet_count: Sheets to buy.
         sheet_area_m2: All of them, m2.
         waste_m2: What does not stay on the wall: laps, off-cuts and openings, m2.
@@ -115,6 +118,7 @@ class RigidWall(Explained):
 
     part: str
     columns: tuple[Column, ...]
+    laps: tuple[Crossing, ...]
     sheet_count: int
     sheet_area_m2: float
     waste_m2: float

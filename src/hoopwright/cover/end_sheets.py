@@ -1,14 +1,15 @@
 """Rigid sheets on an end wall: columns, sheets above each other, how many are bought."""
 
 import math
+from collections.abc import Iterator
 
-from hoopwright.cover.end_laid import Column, RigidWall
+from hoopwright.cover.end_laid import Column, Crossing, RigidWall
 from hoopwright.cover.end_shape import TOUCH_M, EndShape
 from hoopwright.farm import RigidSheet
 from hoopwright.quantity.working import PRACTICE, LaterWorkings, Term, Working
 
 
-def lay_rigid(shape: EndShape, sheet: RigidSheet, net_m2: float) -> RigidWall:
+def lay_rigid(shape: EndShape, sheet: RigidSheet, net_m2: float, mark: str) -> RigidWall:
     """Return the rigid sheets of an end wall.
 
     Columns stand side by side about the middle of the wall; each is as high as the outline over
@@ -18,6 +19,7 @@ def lay_rigid(shape: EndShape, sheet: RigidSheet, net_m2: float) -> RigidWall:
         shape: The end wall.
         sheet: Size of a sheet.
         net_m2: What is closed of the wall, m2.
+        mark: Mark of the wall.
 
     Source:
         Whole columns about the middle, so that both edges are cut alike: common practice, no
@@ -41,6 +43,7 @@ def lay_rigid(shape: EndShape, sheet: RigidSheet, net_m2: float) -> RigidWall:
     return RigidWall(
         part=sheet.part,
         columns=columns,
+        laps=tuple(_laps(shape, sheet, columns, mark)),
         sheet_count=sheets,
         sheet_area_m2=area_m2,
         waste_m2=area_m2 - net_m2,
@@ -50,7 +53,18 @@ def lay_rigid(shape: EndShape, sheet: RigidSheet, net_m2: float) -> RigidWall:
 
 def _column(shape: EndShape, sheet: RigidSheet, left_m: float, right_m: float) -> Column:
     height_m = shape.highest(left_m, right_m)
-    return Column(left_m, right_m, height_m, courses(height_m, sheet))
+    edge_m = shape.highest(left_m, left_m)
+    return Column(left_m, right_m, height_m, edge_m, courses(height_m, sheet))
+
+
+def _laps(
+    shape: EndShape, sheet: RigidSheet, columns: tuple[Column, ...], mark: str
+) -> Iterator[Crossing]:
+    """Yield the upper edges of the sheets that others lap over."""
+    gain_m = sheet.sheet_height_m - sheet.lap_m
+    for n in range(1, max(len(column.cuts_m) for column in columns)):
+        left_m, right_m = shape.reach_at(n * gain_m)
+        yield Crossing(mark, n * gain_m, left_m, right_m, right_m - left_m)
 
 
 def courses(height_m: float, sheet: RigidSheet) -> tuple[float, ...]:

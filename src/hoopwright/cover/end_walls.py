@@ -74,7 +74,7 @@ def _lay_end(
         rails=tuple(_crossings(shape, boxes, end.rails_m, f"{mark}/rail")),
         seams=tuple(_crossings(shape, boxes, seams_m, f"{mark}/seam")),
         bands=tuple(_bands(shape, end.seams_m, lap_m)) if end.film is not None else (),
-        rigid=None if end.rigid is None else lay_rigid(shape, end.rigid, net_m2),
+        rigid=None if end.rigid is None else lay_rigid(shape, end.rigid, net_m2, mark),
         workings=LaterWorkings(lambda: _workings(shape, openings, gross_m2, openings_m2)),
     )
 

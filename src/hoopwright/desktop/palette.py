@@ -105,6 +105,8 @@ INKS: dict[Style, Ink] = {
     "pocket": Ink("end wall", 1.0, (5, 3), fill=0.14),
     "strip": Ink("end wall", 1.0, (2, 2), fill=0.22),
     "end wall": Ink("end wall", 3.0, fill=0.06),
+    "rigid": Ink("muted", 1.4, fill=0.18),
+    "rail": Ink("timber", 2.0),
     "door": Ink("end wall", 1.4, fill=0.10),
     "curtain": Ink("curtain", 2.4, fill=0.13, strength=0.85, smooth=True),
     "inflated curtain": Ink("curtain", 2.4, fill=0.22, strength=0.85, smooth=True),

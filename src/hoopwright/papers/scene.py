@@ -23,6 +23,8 @@ Style = Literal[
     "pocket",
     "strip",
     "end wall",
+    "rigid",
+    "rail",
     "door",
     "curtain",
     "inflated curtain",
@@ -58,8 +60,8 @@ STYLES: tuple[Style, ...] = Style.__args__  # type: ignore[attr-defined]  # know
 
 Align = Literal["left", "centre", "right"]
 SymbolKind = Literal["crank", "jumper", "blower", "roll into", "roll out"]
-GripWay = Literal["along", "up"]
-GripKind = Literal["split", "seam", "hip", "jumper"]
+GripWay = Literal["along", "up", "both"]
+GripKind = Literal["split", "seam", "hip", "jumper", "opening"]
 
 
 _CORNERS = 24
@@ -199,7 +201,7 @@ class Handle(Struct, frozen=True):
         ends: The line that moves, m.
         grip: The point where its grip is drawn, m.
         kind: Which grip; a jumper is its own.
-        way: Whether it moves along x or up and down.
+        way: Whether it moves along x, up and down, or both ways.
     """
 
     mark: str
@@ -217,7 +219,7 @@ class View(Struct, frozen=True):
     """One view of the tunnel, or of a sheet on the bench.
 
     Attributes:
-        name: `first_side`, `plan`, `second_side`, `section`, or `seals`.
+        name: `first_side`, `plan`, `second_side`, `section`, `front_end`, `back_end`, or `seals`.
         title: What stands above it.
         described: What it shows, for those who cannot see it.
         box: Left, bottom, right and top of everything but texts, m.

@@ -140,7 +140,8 @@ def _end_wall(subject: Subject, number: int) -> _Flat:
     """Return an end wall with its doors, its width at the ground and its height."""
     mark, wall = f"end/{number}", tuple(draw_end_wall(subject, number))
     box, foot_m = bounds(wall), abs(subject.survey.curve.point_at(0.0)[0])
-    doors = [bounds((s,)) for s in wall if isinstance(s, Polygon) and s.style == "door"]
+    openings = [bounds((s,)) for s in wall if isinstance(s, Polygon) and s.style == "door"]
+    doors = sorted(box for box in openings if box[1] <= 0.0)
     stops = (-foot_m, *(x for door in doors for x in (door[0], door[2])), foot_m)
     width = Dimension(mark, (-foot_m, 0.0, foot_m, 0.0), 1, subject.size(2 * foot_m))
     height = Dimension(mark, (-foot_m, 0.0, 0.0, box[3]), -1, subject.size(box[3]))

@@ -46,9 +46,9 @@ def draw_section(subject: Subject) -> View:
         shapes=(
             *draw_end_wall(subject, 0),
             Line("", "ground", (left_m, 0.0, right_m, 0.0)),
-            Polyline("frame", "bow", _centre_line(subject.tunnel.frame.profile)),
+            Polyline("frame", "bow", bow_middle(subject.tunnel.frame.profile)),
             *_roof(subject),
-            *_front_cell(subject),
+            *draw_end_cell(subject, 0),
             *draw_section_side(subject, 0),
             *draw_section_side(subject, 1),
             *_dimensions(subject),
@@ -63,7 +63,7 @@ def _gap_m(subject: Subject) -> float:
 
 
 @lru_cache(maxsize=16)
-def _centre_line(profile: Profile) -> tuple[Point, ...]:
+def bow_middle(profile: Profile) -> tuple[Point, ...]:
     """Return the middle of the bow's tube; the film lies half a tube outside it, m."""
     curve = bow_curve(profile, 0.0)
     return path_along(curve, 0.0, curve.length_m)
@@ -81,30 +81,36 @@ def _blown(path: tuple[Point, ...], gap_m: float) -> tuple[Point, ...]:
 
 
 def draw_end_wall(subject: Subject, number: int) -> Iterator[Shape]:
-    """Yield the film of an end wall and its doors.
+    """Yield what closes an end wall, and its doors, vents and fan openings, seen from outside.
 
     Args:
         subject: What is drawn.
         number: 0 for the front end, 1 for the back.
     """
-    mark, end, survey = f"end/{number}", subject.tunnel.ends[number], subject.survey
-    if end.film is not None:
-        yield Polygon(mark, "end wall", path_along(survey.curve, 0.0, survey.girth_m))
-    total_m = sum(door.width_m for door in end.doors)
-    gap_m = max(0.0, subject.tunnel.frame.profile.span_m - total_m) / (len(end.doors) + 1)
-    left_m = -subject.tunnel.frame.profile.span_m / 2
-    for door in end.doors:
-        left_m += gap_m
-        corners = rectangle(left_m, 0.0, left_m + door.width_m, door.height_m)
-        yield Polygon(mark, "door", corners)
-        left_m += door.width_m
+    wall = subject.chosen.cover.ends[number]
+    if wall.closed != "open":
+        yield Polygon(wall.mark, "rigid" if wall.rigid else "end wall", wall.outline)
+    if wall.rigid is not None:
+        for column in wall.rigid.columns[1:]:
+            yield Line(wall.mark, "rigid", (column.left_m, 0.0, column.left_m, column.left_high_m))
+        for lap in wall.rigid.laps:
+            yield Line(wall.mark, "rigid", (lap.left_m, lap.at_m, lap.right_m, lap.at_m))
+    for opening in wall.openings:
+        box = opening.box
+        corners = rectangle(box.left_m, box.low_m, box.right_m, box.high_m)
+        yield Polygon(opening.mark, "door", corners)
 
 
-def _front_cell(subject: Subject) -> Iterator[Shape]:
-    """Yield the cell of the front end wall, when it is inflated, with its pressure when asked."""
-    survey, mark = subject.survey, "cell/end/0"
+def draw_end_cell(subject: Subject, number: int) -> Iterator[Shape]:
+    """Yield the cell of an end wall, when it is inflated, with its pressure when asked.
+
+    Args:
+        subject: What is drawn.
+        number: 0 for the front end, 1 for the back.
+    """
+    survey, mark = subject.survey, f"cell/end/{number}"
     if mark in {cell.mark for cell in subject.chosen.inflation.cells}:
-        wall = path_along(survey.curve, 0.0, survey.girth_m)
+        wall = subject.chosen.cover.ends[number].outline
         path = pushed_out(wall, (-CELL_INSET_M,) * len(wall))
         yield Polyline(mark, "cell", (*path, path[0]))
         at = (0.0, TEXT_SHARE * survey.height_m)

@@ -1,8 +1,11 @@
-"""The drawing of a tunnel: two elevations, the plan and the end section, as shapes in metres.
+"""The drawing of a tunnel: two elevations, the plan and an end, as shapes in metres.
 
 The two elevations and the plan share one length axis and unfold the tunnel: the first side above
-the plan, the second below, all with the front end at the left.
+the plan, the second below, all with the front end at the left. Beside them stands the end section,
+or the front or the back end wall seen from outside.
 """
+
+from typing import Literal
 
 from msgspec import Struct
 
@@ -10,12 +13,15 @@ from hoopwright.checks.variant import TunnelPlan
 from hoopwright.farm import Tunnel
 from hoopwright.papers.scene import View
 from hoopwright.papers.subject import Subject
+from hoopwright.papers.view_end import draw_end
 from hoopwright.papers.view_roof import draw_plan
 from hoopwright.papers.view_section import draw_section
 from hoopwright.papers.view_side import draw_side
 from hoopwright.quantity.units import Units
 
 SAME_M = 1e-6
+
+Beside = Literal["section", "front_end", "back_end"]
 
 
 class Views(Struct, frozen=True):
@@ -25,7 +31,7 @@ class Views(Struct, frozen=True):
         first_side: Elevation of the first side.
         plan: From above.
         second_side: Elevation of the second side, seen from inside.
-        section: Section at the front end.
+        section: Section at the front end, or the end wall that is shown in its place.
     """
 
     first_side: View
@@ -41,6 +47,7 @@ def draw_tunnel(
     proposed: tuple[tuple[int, float], ...] = (),
     *,
     pressures: bool = False,
+    beside: Beside = "section",
 ) -> Views:
     """Return the drawing of a tunnel.
 
@@ -50,13 +57,16 @@ def draw_tunnel(
         units: Units of the sizes written on the drawing.
         proposed: Splits that are offered: side, position from the first bow in m.
         pressures: Whether cells are named by their pressures.
+        beside: What stands beside the long views.
     """
     subject = Subject(tunnel, tunnel_plan, units, proposed, pressures)
     return Views(
         first_side=draw_side(subject, 0),
         plan=draw_plan(subject),
         second_side=draw_side(subject, 1),
-        section=draw_section(subject),
+        section=draw_section(subject)
+        if beside == "section"
+        else draw_end(subject, int(beside == "back_end")),
     )
 
 

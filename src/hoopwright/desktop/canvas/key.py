@@ -32,6 +32,9 @@ ENTRIES: tuple[tuple[Style, str], ...] = (
     ("jumper", "jumper hose"),
     ("blower", "inflation blower"),
     ("end wall", "end wall"),
+    ("door", "door, vent, fan"),
+    ("rigid", "rigid sheets"),
+    ("rail", "rail"),
     ("board", "baseboard"),
     ("kept", "stays as it is"),
     ("repaired", "stays, repaired"),
@@ -39,7 +42,18 @@ ENTRIES: tuple[tuple[Style, str], ...] = (
 GRIPS: dict[Style, GripKind] = {"split": "split", "seam": "seam", "hip": "hip"}
 SIGNS: dict[Style, SymbolKind] = {"crank": "crank", "jumper": "jumper", "blower": "blower"}
 STATES: tuple[AirState, ...] = get_args(AirState)
-AREAS = ("roof", "curtain", "inflated curtain", "pocket", "strip", "board", "kept", "repaired")
+AREAS = (
+    "roof",
+    "curtain",
+    "inflated curtain",
+    "pocket",
+    "strip",
+    "door",
+    "rigid",
+    "board",
+    "kept",
+    "repaired",
+)
 RISING: dict[Style, bool] = {
     "curtain": True,
     "inflated curtain": False,
