@@ -6,7 +6,8 @@ import pytest
 
 from hoopwright.farm import Farm, Rain, Screen, Shade
 from hoopwright.papers.sheet import Row, Value
-from hoopwright.papers.sheets_outfit import LAST, outfit_sheet
+from hoopwright.papers.sheets_outfit import LAST, outfit_explained, outfit_sheet
+from hoopwright.papers.sheets_words import working_sheet
 from hoopwright.plan import plan
 from hoopwright.quantity.units import Units
 from outfit.fitted import with_gutters
@@ -82,6 +83,22 @@ def test_cautions_and_published_figures_stand_below() -> None:
     said = " ".join(str(e.value) for row in _rows(_farm()) for e in row.entries if e is not None)
     for part in ("qualified engineer", "scratches the film", "advise against screens"):
         assert part in said
+
+
+def test_every_result_is_named_for_the_workings() -> None:
+    farm = _farm()
+    (planned,) = plan(farm).tunnels
+    named = dict(outfit_explained(farm.tunnels[0], planned.chosen.outfit))
+    assert list(named) == [
+        "Meadow tunnel, rain",
+        "Meadow tunnel, East side: gutter",
+        "Meadow tunnel, shade cloth",
+        "Meadow tunnel, West side: insect screen",
+    ]
+    assert all(thing.workings for thing in named.values())
+    sheet = working_sheet(farm, plan(farm))
+    texts = {str(row.entries[0].value) for row in sheet.rows if row.entries and row.entries[0]}
+    assert set(named) <= texts
 
 
 def test_lists_say_so_when_nothing_is_added() -> None:

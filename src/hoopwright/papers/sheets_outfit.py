@@ -18,7 +18,7 @@ from hoopwright.outfit import (
 from hoopwright.papers.sheet import NOTE, TITLE, Row, Sheet, wide_row
 from hoopwright.papers.sheet_figures import Figure, listed_rows
 from hoopwright.plan import Plan
-from hoopwright.quantity.working import Phrase, words
+from hoopwright.quantity.working import Explained, Phrase, words
 
 OUTFIT_WIDTHS = (20.0, 20.0, *(13.0 for _ in range(9)))
 LAST = len(OUTFIT_WIDTHS)
@@ -139,6 +139,18 @@ def outfit_sheet(farm: Farm, plan: Plan) -> Sheet:
         *(wide_row(words(said, units), NOTE, LAST, label=name) for name, said in told),
     ]
     return Sheet(name="Rain and shade", widths=OUTFIT_WIDTHS, rows=tuple(rows))
+
+
+def outfit_explained(tunnel: Tunnel, outfit: Outfit) -> Iterator[tuple[str, Explained]]:
+    """Give every result of the outfit of a tunnel with its name."""
+    if outfit.rain is not None:
+        yield f"{tunnel.name}, rain", outfit.rain
+        for gutter in outfit.rain.gutters:
+            yield f"{tunnel.name}, {tunnel.sides[gutter.side].name}: gutter", gutter
+    if outfit.shade is not None:
+        yield f"{tunnel.name}, shade cloth", outfit.shade
+    for screen in outfit.screens:
+        yield f"{tunnel.name}, {tunnel.sides[screen.side].name}: insect screen", screen
 
 
 def _told(outfit: Outfit) -> Iterator[Phrase]:

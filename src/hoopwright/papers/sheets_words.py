@@ -12,6 +12,7 @@ from hoopwright.order.order import Line, ReuseLine
 from hoopwright.papers.cautions import CAUTIONS
 from hoopwright.papers.sheet import Column, Entry, Look, Row, Sheet, Value, list_sheet
 from hoopwright.papers.sheet_numbers import decimal_of
+from hoopwright.papers.sheets_outfit import outfit_explained
 from hoopwright.papers.side_words import place_name
 from hoopwright.plan import Plan
 from hoopwright.pressure import BlowerTry, CellAir, FilmPull
@@ -52,6 +53,12 @@ BY_NAME = {
     "degree_days": ("degree_days", "K day"),
     "hole_m2": ("hole", "m2_thin"),
     "grown_m2": ("grown", "m2_thin"),
+    "hole_m": ("hole", "m_film"),
+    "section_m2": ("section", "m2_thin"),
+    "water_m3": ("water", "m3_water"),
+    "overflow_m3": ("overflow", "m3_water"),
+    "rain_m3_s": ("rain", "m3/s_water"),
+    "outlet_m3_s": ("outlet", "m3/s_water"),
 }
 """Figures that are named or measured unlike others with their ending."""
 THIN = ("diameter", "diameters", "thickness", "trailing", "gap", "spacing", "slack", "sag")
@@ -249,6 +256,8 @@ def _tunnel_explanations(farm: Farm, tunnel: Tunnel, planned: TunnelPlan) -> Ite
         yield from _of(f"{name}, {place_name(tunnel, part.mark)}", part)
     yield from _of(f"{name}, air between layers", chosen.inflation)
     yield from _of(f"{name}, airing", chosen.airing)
+    for what, thing in outfit_explained(tunnel, chosen.outfit):
+        yield from _of(what, thing)
     for cell in chosen.inflation.cells:
         yield from _of(f"{name}, {cell.name}", cell)
     yield from _held_explanations(tunnel, planned)
