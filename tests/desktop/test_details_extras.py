@@ -3,6 +3,8 @@
 1 in = 0.0254 m exactly (NIST Special Publication 811, appendix B).
 """
 
+from dataclasses import fields
+
 import pytest
 from pytestqt.qtbot import QtBot
 
@@ -19,7 +21,9 @@ from forms import (
 )
 from hoopwright.desktop.details import Details
 from hoopwright.desktop.details_form import FigureLine
+from hoopwright.desktop.details_outfit import CLOTH, GUTTER, SCREEN, WATER, Rows
 from hoopwright.farm import Farm, Rain, Screen, Shade
+from hoopwright.outfit import Gutter, RainWork, ShadeLaid, SideScreen
 from samples import small_catalogue, small_farm, tunnel
 
 INCH_M = 0.0254
@@ -33,6 +37,14 @@ def farm_with_cloth() -> Farm:
     hook = like.but(key="hook", counted_in="count")
     parts = (*catalogue.parts, *lengths, hook)
     return small_farm().but(catalogue=catalogue.but(parts=parts))
+
+
+@pytest.mark.parametrize(
+    ("kind", "rows"),
+    [(RainWork, WATER), (Gutter, GUTTER), (ShadeLaid, CLOTH), (SideScreen, SCREEN)],
+)
+def test_every_figure_is_one_of_its_result(kind: type, rows: Rows) -> None:
+    assert {name for name, _unit, _words in rows} <= {field.name for field in fields(kind)}
 
 
 def test_rain_comes_with_its_lines_and_goes(qtbot: QtBot) -> None:

@@ -12,6 +12,7 @@ from forms import choose, figure_of, line_named, names_in, open_panel, press, sa
 from hoopwright.desktop.details_edits import with_entered
 from hoopwright.desktop.details_form import FigureLine
 from hoopwright.desktop.details_items import Special
+from hoopwright.desktop.details_readings import HEIGHTS
 from hoopwright.desktop.session import Session
 from hoopwright.farm import (
     AcrossUp,
@@ -24,6 +25,7 @@ from hoopwright.farm import (
     Tunnel,
     TwoTapes,
 )
+from hoopwright.farm.entered import describe
 from hoopwright.survey.bow_curve import bow_curve
 from samples import gothic_tunnel, rafter_tunnel, small_farm, tunnel
 
@@ -108,6 +110,10 @@ def test_last_three_points_stay(qtbot: QtBot) -> None:
     press(qtbot, panel, "Frame: Remove point 1")
     assert told == ["Enter at least three points on the bow"]
     assert session.stack.count() == 0
+
+
+def test_heights_that_can_hold_are_fields_of_a_reading() -> None:
+    assert set(HEIGHTS) < {known.name for known in describe(SideReading)}
 
 
 def test_spread_of_the_girths_is_shown_with_its_working(qtbot: QtBot) -> None:
