@@ -40,6 +40,7 @@ from hoopwright.farm import (
     Tunnel,
 )
 from hoopwright.order.order import Cut, Line, Order, Roll
+from hoopwright.outfit import Outfit
 from hoopwright.plan import Plan
 from hoopwright.quantity.finding import Finding
 from hoopwright.quantity.money import line_total, tax_on
@@ -48,8 +49,10 @@ from hoopwright.quantity.working import PRACTICE, Term, Working, phrase
 from hoopwright.survey import survey_frame
 from hoopwright.survey.bow_curve import bow_curve
 from hoopwright.survey.survey import Survey
+from hoopwright.takeoff import Sheets
 from hoopwright.takeoff.need import Need
 from papers.invented_air import invented_held, invented_inflation, invented_warmth
+from papers.invented_fit import invented_fit
 
 CLEAR = "film_clear"
 
@@ -510,7 +513,9 @@ def invented_tunnel_plan(farm: Farm, tunnel: Tunnel, order: Order) -> TunnelPlan
             curtains=tuple(_curtain(_hung(farm, tunnel, span)) for span in cover.curtains),
             inflation=invented_inflation(),
             airing=_airing(),
+            outfit=Outfit(rain=None, shade=None, screens=()),
             needs=(need,),
+            sheets=Sheets(ordered=cover.pieces),
             order=order,
             cost=invented_cost(farm, order, with_freight=False),
         )
@@ -522,6 +527,7 @@ def invented_tunnel_plan(farm: Farm, tunnel: Tunnel, order: Order) -> TunnelPlan
         chosen=both[0],
         other_cover=both[1].cover,
         other_made=lambda: both[1],
+        fit=invented_fit(CLEAR),
         held=invented_held(),
         warmth=invented_warmth(),
         findings=(_finding(tunnel.name),),
