@@ -132,7 +132,7 @@ def _plan() -> tuple[Shape, ...]:
         _arrow((left, bottom + 4.5), (right, bottom + 4.5)),
         Badge(13, (left + 29, bottom + 4.5)),
         Badge(15, (left + 37, bottom + 4.5)),
-        _words(left + 41, bottom + 5.2, 34, "second side", "left"),
+        _words(left + 41, bottom + 5.2, 30, "second side", "left"),
         _arrow((left, bottom + 9.5), (left + 2 * step, bottom + 9.5), "end"),
         _line((left, bottom + 3.5), (left, bottom + 10.5)),
         Badge(2, (left + step, bottom + 9.5)),

@@ -4,41 +4,47 @@ from collections.abc import Sequence
 
 from hoopwright.papers.cautions import CAUTIONS, Caution
 from hoopwright.papers.form_flow import Block
-from hoopwright.papers.form_page import LINE_MM, Box, Shape, Stroke, Text, lines_of
+from hoopwright.papers.form_page import LEAST_BOX_MM, LINE_MM, Box, Shape, Stroke, Text, lines_of
 from hoopwright.papers.measuring_drawing import HEIGHT_MM, centred, frame_drawing
 from hoopwright.papers.measuring_subject import MeasuringSubject, shortened
 
 CAUTION_IDS = ("wind", "ladder", "power_line", "frame", "law")
 """What can hurt whoever measures, in this order at the foot of the first page."""
 TITLE = "Measuring sheet"
+TITLE_MM = 51.0
 BOX_MM = 9.0
 ROOM_MM = 45.0
 """Room under a heading for the first boxes it stands over."""
 CAUTION_TITLE_MM = 37.0
-NAME_LETTERS = 34
+NAME_LETTERS = 21
 
 
 def title_line(subject: MeasuringSubject, number: int, count: int) -> Sequence[Shape]:
     """Return the title of one page of so many."""
     width = subject.inner_mm
-    tunnel = "" if subject.tunnel is None else shortened(subject.tunnel.name, NAME_LETTERS)
-    named = ", ".join(name for name in (tunnel, shortened(subject.farm_name, NAME_LETTERS)) if name)
     return (
-        Text(0, 0, 50, 7, TITLE, size_pt=14, bold=True),
-        Text(50, 0, width - 78, 7, named, size_pt=11, bold=True),
+        Text(0, 0, TITLE_MM, 7, TITLE, size_pt=14, bold=True),
+        *_named(subject, width - TITLE_MM - 28),
         Text(width - 28, 0, 28, 7, f"page {number} of {count}", align="right"),
         Stroke(((0, 7.8), (width, 7.8)), 0.4),
     )
 
 
-def who_block(subject: MeasuringSubject) -> Block:
-    """Return the boxes for names, day and weather; names that are known stand in the title."""
+def _named(subject: MeasuringSubject, width: float) -> tuple[Shape, ...]:
+    """Return the names of tunnel and farm, or the box for them, which every loose page needs."""
+    if subject.tunnel is None:
+        words = Text(TITLE_MM, 0, 26, 7, "Farm, tunnel")
+        field = ("paper", "tunnel")
+        return words, Box(field, TITLE_MM + 27, -0.8, width - 30, LEAST_BOX_MM)
+    names = (subject.tunnel.name, subject.farm_name)
+    named = ", ".join(shortened(name, NAME_LETTERS) for name in names)
+    return (Text(TITLE_MM, 0, width, 7, named, bold=True),)
+
+
+def who_block() -> Block:
+    """Return the boxes for day, people and weather."""
     shapes: list[Shape] = []
     top = 0.0
-    if subject.tunnel is None:
-        shapes += _labelled("Farm", 11, ("paper", "farm"), 0, 84, top)
-        shapes += _labelled("Tunnel", 15, ("paper", "tunnel"), 88, subject.inner_mm - 88, top)
-        top += BOX_MM + 1.5
     for words, label_mm, name, left, width in (
         ("Date", 10, "date", 0.0, 38.0),
         ("Measured by", 25, "measured_by", 40.0, 66.0),

@@ -19,7 +19,7 @@ from hoopwright.papers.measuring_subject import MeasuringSubject
 def measuring_pages(subject: MeasuringSubject) -> tuple[Page, ...]:
     """Return the pages of the sheet of one tunnel, or of a blank sheet."""
     parts = (
-        who_block(subject),
+        who_block(),
         drawing_block(subject),
         way_block(subject),
         first_bows(subject),

@@ -7,7 +7,7 @@ from hoopwright.farm.condition import FILM
 from hoopwright.papers.form_page import PAPERS, Paper
 from hoopwright.quantity.units import Units, format_length, show, unit_label
 
-NAME_LETTERS = 24
+SIDE_LETTERS, END_LETTERS = 10, 40
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,20 +54,26 @@ class MeasuringSubject:
     def side_name(self, side: int) -> str:
         """Return the side by its place and, where it has one, by its name."""
         place = ("first side", "second side")[side]
-        return place if self.tunnel is None else named(place, self.tunnel.sides[side].name)
+        return (
+            place
+            if self.tunnel is None
+            else named(place, self.tunnel.sides[side].name, SIDE_LETTERS)
+        )
 
     def end_name(self, end: int) -> str:
         """Return the end by its place and, where it has one, by its name."""
         place = ("front end", "back end")[end]
-        return place if self.tunnel is None else named(place, self.tunnel.ends[end].name)
+        return (
+            place if self.tunnel is None else named(place, self.tunnel.ends[end].name, END_LETTERS)
+        )
 
 
-def named(place: str, name: str) -> str:
+def named(place: str, name: str, most: int) -> str:
     """Return a place with the name that people gave it, shortened where it is long."""
     plain = " ".join(name.split())
     if not plain or plain.lower() == place:
         return place
-    return f"{place}: {shortened(plain, NAME_LETTERS)}"
+    return f"{place}: {shortened(plain, most)}"
 
 
 def shortened(text: str, most: int) -> str:
