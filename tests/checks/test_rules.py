@@ -15,13 +15,16 @@ from hoopwright.checks import (
     curtain_rules,
     drive_rules,
     end_rules,
+    fit_rules,
     frame_rules,
+    height_rules,
     limit_rules,
     outfit_rules,
     pressure_rules,
     roll_rules,
     side_rules,
     skin_rules,
+    tape_rules,
 )
 from hoopwright.checks.case import Case
 from hoopwright.checks.rules import RULES
@@ -47,13 +50,16 @@ MODULES = (
     curtain_rules,
     drive_rules,
     end_rules,
+    fit_rules,
     frame_rules,
+    height_rules,
     limit_rules,
     outfit_rules,
     pressure_rules,
     roll_rules,
     side_rules,
     skin_rules,
+    tape_rules,
 )
 
 
@@ -297,6 +303,7 @@ def test_finding_of_a_case_names_its_tunnel() -> None:
         survey=result.survey,
         chosen=result.chosen,
         other_made=result.other_made,
+        fit=result.fit,
         held=result.held,
         warmth=result.warmth,
         catalogue=farm.catalogue,

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from hoopwright.checks.case import Case
-from hoopwright.farm import EvenBows, RoundBow
+from hoopwright.farm import EvenBows, MeasuredBow, RoundBow
 from hoopwright.farm.change import fit_to_frame, move_hip, whole_bays, with_tunnel_value
 from hoopwright.farm.side import MOVING, ROLLING
 from hoopwright.quantity.finding import Finding
@@ -11,6 +11,11 @@ from hoopwright.quantity.working import ENTERED, PRACTICE, phrase
 
 LENGTH_BAND_M = 0.02
 LEAST_SIDE_M = 0.3
+LEANS_IN_M = 0.05
+STRAIGHT_SIDES = (
+    "University of Massachusetts Extension, Natural Ventilation in Greenhouses: straight "
+    "sides suit roll-up openings better than round ones"
+)
 
 
 def bows_not_bays(case: Case) -> Iterator[Finding]:
@@ -84,6 +89,8 @@ def length_not_list(case: Case) -> Iterator[Finding]:
 
 def hip_above_shoulder(case: Case) -> Iterator[Finding]:
     """A hip board above the straight leg: the curtain lies on a bow that leans in."""
+    if isinstance(case.tunnel.frame.profile, MeasuredBow):
+        return
     leg_m = case.tunnel.frame.profile.leg_height_m
     for n, (side, boards) in enumerate(
         zip(case.tunnel.sides, case.tunnel.frame.boards, strict=True)
@@ -111,8 +118,34 @@ def hip_above_shoulder(case: Case) -> Iterator[Finding]:
             if can
             else phrase("Reckon with a harder crank, or build the hip board out from the bow."),
             move_hip(case.tunnel, (n,), leg_m) if can else None,
-            "University of Massachusetts Extension, Natural Ventilation in Greenhouses: straight "
-            "sides suit roll-up openings better than round ones",
+            STRAIGHT_SIDES,
+        )
+
+
+def bow_leans_in(case: Case) -> Iterator[Finding]:
+    """A measured bow that leans in between the shut bar and the hip board."""
+    if not isinstance(case.tunnel.frame.profile, MeasuredBow):
+        return
+    curve = case.survey.curve
+    for n, side in enumerate(case.tunnel.sides):
+        bar_x_m, _ = curve.point_at(curve.position_at_height(side.shut_height_m, n))
+        inward = 1 if n == 0 else -1
+        in_m = inward * (case.survey.hip_across_m[n] - bar_x_m)
+        if side.kind not in MOVING or in_m <= LEANS_IN_M:
+            continue
+        yield case.finding(
+            "hip.bow_leans_in",
+            "caution",
+            f"side/{n}/hip",
+            phrase(
+                "{side}: from the shut bar up to the hip board the bow leans in by {lean}.",
+                side=side.name,
+                lean=(in_m, "m"),
+            ),
+            phrase("The bar rubs on the bows, and rain runs into the open side."),
+            phrase("Reckon with a harder crank, or build the hip board out from the bow."),
+            None,
+            STRAIGHT_SIDES,
         )
 
 
@@ -167,13 +200,12 @@ def door_too_large(case: Case) -> Iterator[Finding]:
 
 def bar_above_baseboard(case: Case) -> Iterator[Finding]:
     """A shut curtain that ends above the baseboard leaves a gap."""
-    for n, (side, boards) in enumerate(
-        zip(case.tunnel.sides, case.tunnel.frame.boards, strict=True)
-    ):
-        gap_m = side.shut_height_m - boards.baseboard_height_m
+    for n, side in enumerate(case.tunnel.sides):
+        spans = [span for span in case.chosen.cover.curtains if span.side == n]
+        gap_m = max((span.board_gap_m for span in spans), default=0.0)
         if side.kind not in ROLLING or gap_m <= 0.001:
             continue
-        fitted = side.but(shut_height_m=max(0.0, boards.baseboard_height_m - 0.05))
+        fitted = side.but(shut_height_m=max(0.0, side.shut_height_m - gap_m - 0.05))
         yield case.finding(
             "bar.above_baseboard",
             "caution",
