@@ -106,3 +106,12 @@ def test_what_stays_is_told_with_what_it_saves(qtbot: QtBot) -> None:
 def order_of_all_new() -> Order:
     """Return the order where nothing stays."""
     return plan(small_farm()).tunnels[0].chosen.order
+
+
+def test_sheets_that_stay_are_called_by_their_places(qtbot: QtBot) -> None:
+    farm = small_farm(tunnel().but(condition=(PartState(family="Film", state="keep"),)))
+    session, panel = open_panel(qtbot, farm, "Condition")
+    pieces = session.tunnel_plan.chosen.cover.pieces
+    assert len({piece.name for piece in pieces}) == len(pieces) > 2
+    for piece in pieces:
+        assert figure_of(panel, piece.name) == "1 of 1"

@@ -17,7 +17,9 @@ from hoopwright.desktop.details_items import (
 from hoopwright.desktop.session import Session
 from hoopwright.quantity.money import format_money
 from hoopwright.quantity.units import show
+from hoopwright.quantity.working import words as in_words
 
+FILM_KEY = "film/"
 LABELS: dict[str, object] = {
     "family": QT_TRANSLATE_NOOP("Details", "line {number}, parts"),
     "where": QT_TRANSLATE_NOOP("Details", "line {number}, where"),
@@ -66,7 +68,10 @@ def _kept(session: Session) -> Iterator[Item]:
         kept, needed = (
             show(amount, line.counted_in, session.units) for amount in (line.kept, line.needed)
         )
-        yield Figure(line.name, words.format(kept=kept, needed=needed), explained(line, "kept"))
+        # One film has many sheets: each is called by its place.
+        sheet = line.key.startswith(FILM_KEY)
+        name = in_words(line.where[0], session.units) if sheet else line.name
+        yield Figure(name, words.format(kept=kept, needed=needed), explained(line, "kept"))
     saved = format_money(order.saved, session.farm.money.currency)
     label = QCoreApplication.translate("Details", "not bought")
     yield Figure(label, saved, explained(order, "saved"))
