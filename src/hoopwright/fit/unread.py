@@ -21,14 +21,17 @@ Source:
 """
 
 import math
+from collections.abc import Callable
 from functools import lru_cache
 
-LEAST_W = 1e-4
-MOST_W = 10.0
-Z_STEP = 0.4
-Z_MOST = 7.2
 CENTRAL = 0.5
 """Nearer to the mean than this many deviations the sum is taken about its value at the mean."""
+LEAST_LOG_W = math.log(1e-4)
+MOST_LOG_W = math.log(10.0)
+Z_STEP = 0.4
+Z_MOST = 7.2
+
+Tail = tuple[tuple[float, float, float], ...]
 
 
 def longer_unread(deviations: float, read: int, unread: int) -> float:
@@ -48,29 +51,23 @@ def longer_unread(deviations: float, read: int, unread: int) -> float:
     if deviations == -math.inf:
         return 1.0
     size = abs(deviations)
-    if deviations > CENTRAL:
-        return min(1.0, _spread_out(size, read, _tail(read, unread, 1)))
-    if deviations < -CENTRAL:
-        below = tuple((log_w, 1 - chance) for log_w, chance in _tail(read, unread, -1))
-        return max(0.0, 1 - _spread_out(size, read, below))
+    if size > CENTRAL:
+        beyond = min(1.0, _spread_out(size, read, _far(read, unread, deviations > 0)))
+        return beyond if deviations > 0 else 1.0 - beyond
     middle = _exceeds(0.0, read, unread)
     if deviations == 0:
         return middle
-    tail = _tail(read, unread, 1 if deviations > 0 else -1)
-    return middle + _spread_out(size, read, tuple((log_w, c - middle) for log_w, c in tail))
+    return middle + _spread_out(size, read, _near(read, unread, deviations > 0))
 
 
-def _spread_out(deviations: float, read: int, tail: tuple[tuple[float, float], ...]) -> float:
+def _spread_out(deviations: float, read: int, tail: Tail) -> float:
     """Return the integral of a tail over what the readings leave open about their deviation."""
-    free = read - 1
-    at_one = math.log(2) + free / 2 * math.log(free / 2) - math.lgamma(free / 2)
-    log_a = math.log(deviations)
-    total = 0.0
-    for log_w, chance in tail:
-        log_c = log_w - log_a
-        if log_c > 4.0:
-            break
-        total += chance * math.exp(at_one + free * log_c - free / 2 * math.exp(2 * log_c))
+    half = (read - 1) / 2
+    at_one = math.log(2) + half * math.log(half) - math.lgamma(half)
+    start = at_one - (read - 1) * math.log(deviations)
+    falling = half / deviations**2
+    exp = math.exp
+    total = sum(chance * exp(start + power - falling * square) for power, square, chance in tail)
     return total * _step(read)
 
 
@@ -79,14 +76,34 @@ def _step(read: int) -> float:
     return min(0.1, 0.8 / math.sqrt(2 * (read - 1)))
 
 
+def _least_log_c(read: int) -> float:
+    """Return a ln c that is hardly ever undercut: c to the power of nu and five deviations off."""
+    return -16 / (read - 1) - 5 / math.sqrt(2 * (read - 1))
+
+
 @lru_cache(maxsize=64)
-def _tail(read: int, unread: int, sign: int) -> tuple[tuple[float, float], ...]:
-    """Return ln w and the chance that y is above w, or above -w, at every step of ln w."""
-    step = _step(read)
-    lowest = math.log(LEAST_W)
-    count = math.ceil((math.log(MOST_W) - lowest) / step)
-    logs = tuple(lowest + step * k for k in range(count + 1))
-    return tuple((log_w, _exceeds(sign * math.exp(log_w), read, unread)) for log_w in logs)
+def _far(read: int, unread: int, above: bool) -> Tail:
+    """Return the chance that y is above w, or below -w, for limits far from the mean."""
+    lowest = max(LEAST_LOG_W, math.log(CENTRAL) + _least_log_c(read))
+    if above:
+        return _tail(read, lowest, lambda w: _exceeds(w, read, unread))
+    return _tail(read, lowest, lambda w: 1 - _exceeds(-w, read, unread))
+
+
+@lru_cache(maxsize=64)
+def _near(read: int, unread: int, above: bool) -> Tail:
+    """Return how far the chance that y is above w, or above -w, is from that at the mean."""
+    middle = _exceeds(0.0, read, unread)
+    sign = 1 if above else -1
+    return _tail(read, LEAST_LOG_W, lambda w: _exceeds(sign * w, read, unread) - middle)
+
+
+def _tail(read: int, lowest: float, chance: Callable[[float], float]) -> Tail:
+    """Return nu ln w, w squared and a chance at w, at every step of ln w."""
+    step, free = _step(read), read - 1
+    count = math.ceil((MOST_LOG_W - lowest) / step)
+    logs = [lowest + step * k for k in range(count + 1)]
+    return tuple((free * log, math.exp(2 * log), chance(math.exp(log))) for log in logs)
 
 
 def _exceeds(w: float, read: int, unread: int) -> float:
