@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import QCoreApplication, QModelIndex, Qt
 from PySide6.QtWidgets import QComboBox, QLabel, QSizePolicy
 
+from hoopwright.desktop.bow_measuring import BowMeasuringDialog
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.table_parts import PartedTab
 from hoopwright.desktop.table_rows import Row, tip_text
@@ -43,6 +44,8 @@ class BowsTab(Tab):
         self.bar.insertWidget(0, self.told, 1)
         self.bar.setStretch(1, 0)
         self.bar.addWidget(self.scope)
+        words = QCoreApplication.translate("Tables", "Measure a bow…")
+        self.measure_button = self.add_act(words, self.measure_bow)
         self.scope.activated.connect(lambda _at: self.refresh())
         grid = self.grid
         grid.selectionModel().currentChanged.connect(self.on_current_changed)
@@ -83,6 +86,21 @@ class BowsTab(Tab):
     def on_typing(self, text: str) -> None:
         """Say how a text is read so far when that is in doubt."""
         self.told.setText(self.readings.echo(text))
+
+    def measure_bow(self) -> None:
+        """Ask for the lengths of a bow; what they make is one undo step."""
+        session = self.session
+        dialog = BowMeasuringDialog(session.tunnel, session.units, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.setModal(True)
+        dialog.accepted.connect(lambda: self.take_bow(dialog))
+        dialog.show()
+
+    def take_bow(self, dialog: BowMeasuringDialog) -> None:
+        """Make one undo step of a measured bow."""
+        assert dialog.tunnel is not None
+        step = QCoreApplication.translate("Tables", "Measure a bow")
+        self.session.apply_tunnel(dialog.tunnel, step)
 
     def _bows(self, session: Session) -> Sequence[Row]:
         count = len(bow_positions(session.tunnel.frame.bows))

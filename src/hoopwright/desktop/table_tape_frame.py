@@ -16,7 +16,7 @@ from hoopwright.quantity.working import Explained
 from hoopwright.survey.taped import GirthSpread, Taped
 
 COLUMNS = (
-    Column(QT_TRANSLATE_NOOP("Tables", "Figure"), 38),
+    Column(QT_TRANSLATE_NOOP("Tables", "Figure"), 42),
     Column(QT_TRANSLATE_NOOP("Tables", "Here"), 13, MIXED),
 )
 SPREAD: tuple[tuple[str, str, object], ...] = (
@@ -27,7 +27,7 @@ SPREAD: tuple[tuple[str, str, object], ...] = (
     (
         "governing_m",
         "m",
-        QT_TRANSLATE_NOOP("Tables", "{girth}: longest, the film is planned by it"),
+        QT_TRANSLATE_NOOP("Tables", "{girth}: longest, it governs"),
     ),
     ("computed_m", "m", QT_TRANSLATE_NOOP("Tables", "{girth}: computed from the profile")),
     (
@@ -48,7 +48,7 @@ GIRTHS: tuple[tuple[str, object], ...] = (
     ("hips", QT_TRANSLATE_NOOP("Tables", "Over hips")),
     ("baseboards", QT_TRANSLATE_NOOP("Tables", "Over baseboards")),
 )
-FORM_PX, TABLE_PX, TOLD_PX = 330, 420, 290
+FORM_PX, TABLE_PX, TOLD_PX = 310, 460, 270
 
 
 def _say(text: object) -> str:

@@ -115,6 +115,9 @@ class TapeModel(RowsModel):
         box = BOXES.get(section)
         if box is None:
             return whole
+        if self.units == "imperial":
+            # Feet and inches stand in every box; the column keeps its room for them.
+            whole = column_name(section, self.tunnel)
         if box.side is None:
             return whole.replace(" ", "\n", 1)
         name = self.tunnel.sides[box.side].name
