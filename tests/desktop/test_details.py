@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLineEdit, QPlainTextEdit, QWidget
 from pytestqt.qtbot import QtBot
 
+from files.varied import standing_tunnel, varied_catalogue
 from forms import choose, line_named, named, press, said_by, type_into
 from hoopwright.desktop.details import Details
 from hoopwright.desktop.details_edits import ACTS, limits_of, value_of, with_act, with_entered
@@ -27,10 +28,12 @@ from hoopwright.farm import (
     ListedBows,
     MeasuredBow,
     RoundBow,
+    Screen,
     StraightRafters,
     Tunnel,
 )
 from hoopwright.farm.profile import ridge_height
+from hoopwright.quantity.units import Units
 from samples import double_tunnel, gothic_tunnel, rafter_tunnel, small_farm, tunnel
 
 FOOT_M = 0.3048
@@ -68,8 +71,20 @@ def test_span_is_typed_and_undone_by_its_name(qtbot: QtBot, opened: Opened) -> N
     assert line.text() == "8.000 m"
 
 
-def test_enter_without_a_change_makes_no_step(qtbot: QtBot, opened: Opened) -> None:
-    session, panel = opened()
+def standing_farm() -> Farm:
+    """Return a farm whose one tunnel has everything in use that is told of a standing frame."""
+    plain, catalogue = standing_tunnel(), varied_catalogue()
+    screened = plain.sides[1].but(screen=Screen(part="screen"))
+    made = plain.but(sides=(plain.sides[0], screened))
+    return small_farm().but(catalogue=catalogue, tunnels=(made,))
+
+
+@pytest.mark.parametrize("units", ["metric", "imperial"])
+@pytest.mark.parametrize("farm", [small_farm(double_tunnel()), standing_farm()])
+def test_enter_without_a_change_makes_no_step(
+    qtbot: QtBot, opened: Opened, farm: Farm, units: Units
+) -> None:
+    session, panel = opened(farm.but(units=units))
     for group in panel.groups:
         for stop in group.form.stops:
             if isinstance(stop, QLineEdit):
@@ -271,6 +286,28 @@ def test_everything_that_can_be_picked_says_something(opened: Opened, mark: str)
     assert panel.picked_title.text() == title
 
 
+STANDING_MARKS = [
+    "end/0",
+    "end/0/cut/0",
+    "end/0/rail/1",
+    "end/0/seam/0",
+    "end/1",
+    "side/1",
+    "side/1/hip",
+    "roof",
+    "frame",
+]
+
+
+@pytest.mark.parametrize("mark", STANDING_MARKS)
+def test_everything_of_a_standing_frame_says_something(opened: Opened, mark: str) -> None:
+    session, panel = opened(standing_farm())
+    session.pick(mark)
+    title, items = picked_lines(session)
+    assert items
+    assert panel.picked_title.text() == title != ""
+
+
 @pytest.mark.parametrize("mark", ["side/0/split/7", "piece/none", "cell/x", "jumper/99", "odd"])
 def test_what_is_no_longer_there_is_not_picked(opened: Opened, mark: str) -> None:
     session, panel = opened()
@@ -310,8 +347,9 @@ def test_drag_is_shown_when_it_ends(qtbot: QtBot, opened: Opened) -> None:
     assert line.text() == "12.000 m"
 
 
-def test_every_line_has_a_label_a_value_and_words(opened: Opened) -> None:
-    session, _panel = opened()
+@pytest.mark.parametrize("farm", [small_farm(double_tunnel()), standing_farm()])
+def test_every_line_has_a_label_a_value_and_words(opened: Opened, farm: Farm) -> None:
+    session, _panel = opened(farm)
     for _title, items in GROUPS:
         for item in items(session):
             if isinstance(item, Entry | Special):
