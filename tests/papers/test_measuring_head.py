@@ -60,6 +60,14 @@ def test_way_shows_how_to_write_and_where_zero_is(units: str, example: str) -> N
     assert "n bows make n − 1 bays" in words
 
 
+def test_way_says_which_bows_to_measure() -> None:
+    (known,) = words_of(way_block(bows(30)).shapes)
+    assert "Heavy frames: measure these bows at least." in known
+    (unknown,) = words_of(way_block(blank()).shapes)
+    assert "Measure 5 bows at least: both ends" in unknown
+    assert "Heavy frames" not in unknown
+
+
 def test_drawing_says_that_the_line_goes_over_the_outside() -> None:
     words = " ".join(words_of(drawing_block(measured()).shapes)).replace("\n", " ")
     assert "over the outside of the bow, fixing to fixing" in words

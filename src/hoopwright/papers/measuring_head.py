@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from hoopwright.farm.change_tape import LEAST_BOWS
 from hoopwright.papers.cautions import CAUTIONS, Caution
 from hoopwright.papers.form_flow import Block
 from hoopwright.papers.form_page import LEAST_BOX_MM, LINE_MM, Box, Shape, Stroke, Text, lines_of
@@ -72,12 +73,14 @@ def drawing_block(subject: MeasuringSubject) -> Block:
 
 def way_block(subject: MeasuringSubject) -> Block:
     """Return how it is measured and written."""
+    bows = "Heavy frames: measure these bows at least. Small print in a box: entered so far."
+    if subject.tunnel is None:
+        bows = f"Measure {LEAST_BOWS} bows at least: both ends, the others spread between."
     written = "5' 6 1/2\" or 5-6-1/2" if subject.units == "imperial" else "1.684"
     words = (
         f"Write {written}. Along the tunnel: tube middle to tube middle, all from bow 1. Heights: "
         "from one level line at the ground of bow 1; below it, and a ridge above the string, with "
-        "a minus. n bows make n \u2212 1 bays. Heavy frames: measure these bows at least. Small "
-        "print in a box: entered so far."
+        f"a minus. n bows make n \u2212 1 bays. {bows}"
     )
     return text_block(words, subject.inner_mm)
 
