@@ -1,8 +1,8 @@
 """What of the old skin stays, as bands along the tunnel: one row for each family of parts.
 
 A kept stretch and a repaired one differ in colour, in the slant of their hatch and in their
-outline. A text below the bands names the families from the top down. On a side the bands lie on the
-foot of the roof, in the plan above the ridge; what stays at an end lies inside its bow.
+outline. A text at the bands names the families from the top down. On a side the bands lie on the
+foot of the roof, in the plan below the first hip; what stays at an end lies inside its bow.
 """
 
 from collections.abc import Iterator, Sequence
@@ -20,7 +20,6 @@ Stretches = tuple[tuple[float, float, State], ...]
 Row = tuple[str, Stretches]
 
 BAND_M, APART_M, EDGE_M = 0.22, 0.06, 0.08
-TEXT_ROW = 1
 BANDS: dict[State, tuple[Style, Literal[1, -1]]] = {"keep": ("kept", 1), "repair": ("repaired", -1)}
 SURFACES: dict[Where, str] = {
     "first_side": "side0",
@@ -54,7 +53,11 @@ def condition_shapes(
     length_m = subject.survey.length_m
     part: Where = "roof" if strip == "plan" else SIDES[strip == "second_side"]
     rows = family_rows(subject, Place(part, 0.0, length_m))
-    yield from _along(rows, MARKS[part], (low_m, high_m), length_m)
+    yield from _along(rows, MARKS[part], (low_m, high_m))
+    if rows:
+        top_m = high_m if strip != "plan" else high_m - _depth(rows, (low_m, high_m))
+        at = (length_m / 2, top_m)
+        yield Label(MARKS[part], "label", at, _names(rows), length_m)
     for end, at_m in zip(ENDS, (0.0, length_m), strict=True) if strip == "plan" else ():
         found = family_rows(subject, Place(end, at_m, at_m))
         yield from _at_end(found, MARKS[end], at_m, (low_m, high_m))
@@ -121,22 +124,21 @@ def _stretch(place: Place, from_m: float, to_m: float, state: State) -> tuple[fl
     return from_m, to_m, state
 
 
-def _along(
-    rows: Sequence[Row], mark: str, room_m: tuple[float, float], length_m: float
-) -> Iterator[Shape]:
-    """Yield one band below the other, and the text that names them."""
-    if not rows:
-        return
-    low_m, high_m = room_m[0] + EDGE_M, room_m[1] - EDGE_M
-    step_m = min(BAND_M + APART_M, (high_m - low_m) / len(rows))
+def _along(rows: Sequence[Row], mark: str, room_m: tuple[float, float]) -> Iterator[Shape]:
+    """Yield one band below the other."""
+    high_m = room_m[1] - EDGE_M
+    step_m = (_depth(rows, room_m) - EDGE_M) / max(1, len(rows))
     band_m = step_m * BAND_M / (BAND_M + APART_M)
     for number, (_, stretches) in enumerate(rows):
         top_m = high_m - number * step_m
         for from_m, to_m, state in stretches:
             yield from _band(mark, (from_m, top_m - band_m, to_m, top_m), state)
-    foot_m = high_m - len(rows) * step_m
-    at = (length_m / 2, foot_m)
-    yield Label(mark, "label", at, _names(rows), length_m, row=TEXT_ROW)
+
+
+def _depth(rows: Sequence[Row], room_m: tuple[float, float]) -> float:
+    """Return how far down from the top of their room the bands reach, m; many are drawn thinner."""
+    wanted_m = EDGE_M + len(rows) * (BAND_M + APART_M)
+    return min(wanted_m, room_m[1] - room_m[0] - EDGE_M)
 
 
 def _at_end(
