@@ -8,10 +8,12 @@ from collections.abc import Callable
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication, QDialogButtonBox, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
 from hoopwright.desktop.bow_measuring import BowMeasuringDialog
+from hoopwright.desktop.bow_measuring_picture import MeasuringPicture
 from hoopwright.desktop.bow_measuring_points import PointsForm
 from hoopwright.desktop.bow_measuring_ways import WAYS, first_way, points_taken
 from hoopwright.desktop.session import Session
@@ -255,6 +257,33 @@ def test_a_bow_below_its_hip_board_is_refused_and_kept(qtbot: QtBot, opened: Ope
     _ok(qtbot, dialog)
     assert dialog.isVisible()
     assert session.stack.count() == 0
+
+
+def test_the_drawing_shows_a_leaning_bow_and_its_mirror_image(qtbot: QtBot) -> None:
+    picture = MeasuringPicture(("West side", "East side"))
+    qtbot.addWidget(picture)
+    empty = picture.grab().toImage()
+    plain = tunnel()
+    points = tuple(AcrossUp(across_m=x, up_m=y) for x, y in ((1.0, 2.5), (4.8, 3.5), (7.0, 2.5)))
+    bow = MeasuredBow(span_m=8.0, points=points, join="corners")
+    picture.show_frame(plain.frame.but(profile=bow))
+    drawn = picture.grab().toImage()
+    # The ridge stands 0.8 m to the second side. The bow itself is 0.21 m lower in the middle, which
+    # is 7 px here, so what is as high as the ridge in the left half is the ridge of its image.
+    middle = drawn.width() // 2
+    ridge = _top(drawn, empty, range(middle, drawn.width()))
+    assert _top(drawn, empty, range(middle)) - ridge <= 3
+    picture.show_frame(None)
+    assert picture.grab().toImage() == empty
+
+
+def _top(image: QImage, empty: QImage, columns: range) -> int:
+    """Return the highest row of some columns where something is drawn."""
+    return next(
+        y
+        for y in range(image.height())
+        if any(image.pixel(x, y) != empty.pixel(x, y) for x in columns)
+    )
 
 
 def test_a_measured_bow_is_shown_in_either_way() -> None:

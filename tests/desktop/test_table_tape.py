@@ -16,6 +16,8 @@ from hoopwright.desktop.session import Session
 from hoopwright.desktop.table_tape import BowsTab, TapeTab
 from hoopwright.desktop.table_tape_boxes import BOXES, POSITION, box_name, enter_texts
 from hoopwright.desktop.table_tape_frame import FrameReadingsTab
+from hoopwright.desktop.table_tape_model import TapeModel
+from hoopwright.desktop.table_tape_view import TapeView
 from hoopwright.desktop.tables import Tables
 from hoopwright.farm import BowReading, EvenBows, Farm, ListedBows, SideReading, Tape
 from hoopwright.farm.change_tape import with_bow_value
@@ -85,6 +87,18 @@ def _focus() -> QWidget:
     focus = QApplication.focusWidget()
     assert focus is not None
     return focus
+
+
+def test_the_grid_is_a_table_that_is_typed_into(opened: Opened) -> None:
+    _session, tab = opened()
+    assert isinstance(tab.view, TapeView)
+    assert isinstance(tab.model, TapeModel)
+    typed = [
+        column
+        for column in range(tab.model.columnCount())
+        if tab.model.flags(tab.model.index(0, column)) & Qt.ItemFlag.ItemIsEditable
+    ]
+    assert typed == list(BOXES), "the number of a bow and the datum of the positions stand fast"
 
 
 def _place(tab: BowsTab) -> tuple[int, int]:

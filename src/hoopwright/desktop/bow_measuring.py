@@ -104,8 +104,6 @@ class BowMeasuringDialog(QDialog):
         beside.addLayout(seen, PICTURE_SHARE)
         standard = QDialogButtonBox.StandardButton
         self.buttons = QDialogButtonBox(standard.Ok | standard.Cancel)
-        for kind in (standard.Ok, standard.Cancel):
-            self.buttons.button(kind).setAutoDefault(False)
         self.buttons.accepted.connect(self.accept)
         self.buttons.rejected.connect(self.reject)
         column = QVBoxLayout(self)
@@ -225,12 +223,13 @@ class BowMeasuringDialog(QDialog):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Go on to the next field by Enter; Ctrl+Enter accepts."""
-        if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            super().keyPressEvent(event)
-        elif event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+        by_enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+        if by_enter and event.modifiers() & Qt.KeyboardModifier.ControlModifier:
             self.accept()
-        elif isinstance(self.focusWidget(), QLineEdit):
+        elif by_enter and isinstance(self.focusWidget(), QLineEdit):
             self.focusNextChild()
+        else:
+            super().keyPressEvent(event)
 
     def _typed(self) -> list[LineField]:
         points = self.points.fields() if self.points is not None else []

@@ -49,7 +49,8 @@ class PointsForm(QWidget):
         self._grid.setColumnStretch(1, 1)
         self._grid.setColumnStretch(2, 1)
         for column, known in enumerate(self._known, start=1):
-            head = QLabel(QCoreApplication.translate("Farm", known.label))
+            words = QCoreApplication.translate("Farm", known.label)
+            head = QLabel(words[:1].upper() + words[1:])
             head.setWordWrap(True)
             self._grid.addWidget(head, 0, column)
         for point in points:

@@ -23,15 +23,16 @@ KEYS = (
             ("Ctrl+0, Ctrl+9", "show the whole tunnel, or what is picked"),
             ("Ctrl+1, Ctrl+2, Ctrl+3", "split the first side, the second side, add a cross seam"),
             ("Ctrl+4", "propose even splits; Take or Leave stand in the line at the foot"),
-            ("Delete", "remove the picked split, cross seam or jumper"),
+            ("Delete", "remove the picked split, seam, jumper, door, opening or rail"),
         ),
     ),
     (
         "On the drawing",
         (
-            ("Tab, Shift+Tab", "to the next or the last split, cross seam, hip seam or jumper"),
+            ("Tab, Shift+Tab", "to the next or the last of what can be moved"),
             ("Left, Right", "move it by one bow; with Shift by five; with Ctrl or Alt finely"),
-            ("Up, Down", "raise or lower a picked hip seam"),
+            ("Up, Down", "raise or lower a picked hip seam, vent, fan opening, rail or seam"),
+            ("E", "beside the sides and the plan: end section, front end, back end"),
             ("a figure, or Enter", "type its position"),
             ("C", "crank of the picked curtain to its next place: front, back, middle"),
             ("Escape", "let go of a drag and put everything back; pick nothing"),
@@ -44,6 +45,17 @@ KEYS = (
     (
         "On the travel of a curtain",
         (("Left, Right, Home, End", "go along the curve; with Shift by five steps"),),
+    ),
+    (
+        "On the readings",
+        (
+            ("a figure, or F2", "type a reading; an empty text takes it away"),
+            ("Tab, Enter", "take it and go to the next box, with Shift to the last one"),
+            ("Up, Down", "take it and go along the column"),
+            ("Ctrl+C, Ctrl+V", "copy and paste a block of rows and columns"),
+            ("Delete", "clear the chosen boxes"),
+            ("Escape", "let go of a text that cannot be a reading"),
+        ),
     ),
     (
         "In a field",
