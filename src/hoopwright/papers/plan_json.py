@@ -53,6 +53,8 @@ def _plain(value: Any) -> Any:
         kept = {f.name: _plain(getattr(value, f.name)) for f in fields(value) if _is_told(f)}
         later = LATER.get(type(value))
         return kept if later is None else {**kept, later: _plain(getattr(value, later))}
+    if isinstance(value, frozenset):
+        return sorted(value)
     if isinstance(value, tuple | list | LaterWorkings):
         return [_plain(v) for v in value]
     return value

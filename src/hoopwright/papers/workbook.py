@@ -30,9 +30,12 @@ from hoopwright.papers.sheets_air import air_sheet
 from hoopwright.papers.sheets_airing import airing_sheet
 from hoopwright.papers.sheets_curtains import cranks_sheet, curtains_sheet, travel_sheet
 from hoopwright.papers.sheets_film import film_sheet, rolls_sheet
+from hoopwright.papers.sheets_fit import fit_sheet
 from hoopwright.papers.sheets_heat import heat_sheet
+from hoopwright.papers.sheets_outfit import outfit_sheet
 from hoopwright.papers.sheets_summary import summary_sheet
 from hoopwright.papers.sheets_takeoff import takeoff_sheet
+from hoopwright.papers.sheets_tape import tape_sheet
 from hoopwright.papers.sheets_words import cautions_sheet, checks_sheet, working_sheet
 from hoopwright.plan import Plan
 
@@ -101,12 +104,15 @@ def workbook_bytes(farm: Farm, plan: Plan, program_version: str, plan_date: date
         takeoff_sheet(farm, plan, program_version, plan_date),
         film_sheet(farm, plan),
         rolls_sheet(farm, plan),
+        tape_sheet(farm, plan),
+        fit_sheet(farm, plan),
         curtains_sheet(farm, plan),
         cranks_sheet(farm, plan),
         travel_sheet(farm, plan),
         air_sheet(farm, plan),
         heat_sheet(farm, plan),
         airing_sheet(farm, plan),
+        outfit_sheet(farm, plan),
         checks_sheet(farm, plan),
         cautions_sheet(),
         working_sheet(farm, plan),
