@@ -23,8 +23,8 @@ KEPT = (
 @pytest.fixture(params=["imperial", "metric"])
 def keeping(request: pytest.FixtureRequest) -> Farm:
     """Return a farm whose tunnel keeps some of its old skin, in each system of units."""
-    farm = small_farm(tunnel().but(condition=KEPT))
-    return farm.but(units=request.param, catalogue=whole_catalogue())
+    kept = tunnel().but(condition=KEPT)
+    return small_farm().but(units=request.param, tunnels=(kept,), catalogue=whole_catalogue())
 
 
 def opened(farm: Farm, planned: Plan | None = None) -> Workbook:
