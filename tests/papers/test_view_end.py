@@ -48,7 +48,7 @@ def test_openings_stand_where_they_are_entered_seen_from_outside() -> None:
     (fan,) = of(view, Polygon, "end/1/cut/1")
     assert bounds((fan,)) == pytest.approx((1.0, 1.0, 1.6, 1.5))
     texts = [s.text for s in view.shapes if isinstance(s, Label)]
-    assert texts == ["Door 1 · 2.400 m x 2.100 m", "Vent 1 · 0.600 m x 0.500 m", texts[2]]
+    assert texts == ["Door 1 · 2.400 m × 2.100 m", "Vent 1 · 0.600 m × 0.500 m", texts[2]]
     assert texts[2].startswith("Fan 2 ·")
     assert "vent 1 0.600 m wide" in view.described
     assert "East side at the left" in view.title

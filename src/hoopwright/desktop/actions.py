@@ -8,6 +8,7 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu, QToolBar
 
 from hoopwright.desktop.details_air import add_jumper_text
+from hoopwright.desktop.end_moves import end_kind
 from hoopwright.desktop.icons import tool_icon
 from hoopwright.desktop.jumpers import is_jumper
 from hoopwright.desktop.session import Session
@@ -260,6 +261,7 @@ class Actions(QObject):
             (parts[2:3] == ["split"], _said("Remove split")),
             (parts[:2] == ["roof", "seam"], _said("Remove cross seam")),
             (is_jumper(mark), _said("Remove jumper")),
+            (bool(end_kind(mark)), _said("Remove from the end wall")),
         )
         named = next((text for is_it, text in kinds if is_it), None)
         self.by_key["remove_picked"].setEnabled(named is not None)

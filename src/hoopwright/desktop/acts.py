@@ -6,6 +6,8 @@ from PySide6.QtWidgets import QDialog, QWidget
 from hoopwright.desktop.begin_dialog import BeginDialog
 from hoopwright.desktop.cranks import crank_text, panel_of, turn_crank
 from hoopwright.desktop.details_air import add_jumper_text
+from hoopwright.desktop.end_moves import end_kind, remove_from_end
+from hoopwright.desktop.end_tags import end_act_text
 from hoopwright.desktop.filing import Filing
 from hoopwright.desktop.jumpers import (
     add_jumper_on,
@@ -103,7 +105,7 @@ class Acts(QObject):
             self._session.pick(f"roof/seam/{new}")
 
     def remove_picked(self) -> None:
-        """Remove the split, the cross seam or the jumper that is picked."""
+        """Remove the split, cross seam, jumper, or thing on an end wall that is picked."""
         tunnel, parts = self._session.tunnel, self._session.mark.split("/")
         if parts[2:3] == ["split"]:
             changed = change.remove_split(tunnel, int(parts[1]), int(parts[3]))
@@ -116,8 +118,15 @@ class Acts(QObject):
             placed = tunnel_in_hand(self._session, self._session.mark)
             changed = remove_jumper_at(placed, int(parts[1]))
             text = self.tr("Remove jumper")
+        elif end_kind(self._session.mark):
+            changed = remove_from_end(tunnel, self._session.mark)
+            text = end_act_text(self._session.mark, tunnel, self.tr("Remove"))
         else:
-            raise ValueError(self.tr("Pick a split, a cross seam or a jumper first."))
+            raise ValueError(
+                self.tr(
+                    "Pick a split, a cross seam, a jumper, or what stands on an end wall first."
+                )
+            )
         self._session.pick("")
         self._session.apply_tunnel(changed, text)
 

@@ -15,6 +15,7 @@ from hoopwright.desktop.air_words import (
     pressure_words,
 )
 from hoopwright.desktop.details_words import choice_words
+from hoopwright.desktop.end_tags import end_act_text, end_lines
 from hoopwright.farm import Farm, Tunnel
 from hoopwright.plan import TunnelPlan
 from hoopwright.quantity.money import format_money
@@ -44,6 +45,8 @@ def drag_tag(
         return _seam_tag(int(parts[2]), farm, tunnel, before, now)
     if parts[0] == "jumper":
         return jumper_tag(mark, now, farm.units)
+    if parts[0] == "end":
+        return (*end_lines(mark, now, farm.units), _cost_line(farm, before, now))
     return _hip_tag(int(parts[1]), farm, tunnel, before, now, one_side)
 
 
@@ -212,6 +215,8 @@ def move_text(mark: str, tunnel: Tunnel, one_side: bool = False) -> str:
         return "Move cross seam"
     if parts[0] == "jumper":
         return "Move jumper"
+    if parts[0] == "end":
+        return end_act_text(mark, tunnel, "Move")
     name = tunnel.sides[int(parts[1])].name
     if parts[2] == "split":
         return f"Move split on {name}"

@@ -26,6 +26,7 @@ from hoopwright.papers.view_section import (
 
 CLOSED = {"film": "film", "rigid": "rigid sheets", "open": "not closed"}
 HEIGHT_ROWS = 3
+LEAST_ROOM_M = 1.6
 
 
 def draw_end(subject: Subject, number: int) -> View:
@@ -42,7 +43,7 @@ def draw_end(subject: Subject, number: int) -> View:
     box = (left_m - GROUND_REACH_M, 0.0, right_m + GROUND_REACH_M, wall.height_m)
     return View(
         name=("front_end", "back_end")[number],
-        title=f"{end.name} from outside · {first} at the left",
+        title=f"{end.name} · {first} at the left",
         described=f"{end.name} seen from outside: {first} at the left, {second} at the right. "
         f"{CLOSED[wall.closed].capitalize()}; {_told(subject, wall)}.",
         box=box,
@@ -50,8 +51,8 @@ def draw_end(subject: Subject, number: int) -> View:
             *draw_end_wall(subject, number),
             Line("", "ground", (box[0], 0.0, box[2], 0.0)),
             Polyline("frame", "bow", _middle(subject, number)),
-            *_crossings(subject, wall.rails, "rail", "hip"),
-            *_crossings(subject, wall.seams, "seam", "seam"),
+            *_crossings(wall.rails, "rail", "hip"),
+            *_crossings(wall.seams, "seam", "seam"),
             *draw_end_cell(subject, number),
             *(shape for opening in wall.openings for shape in _opening(subject, opening)),
             *_dimensions(subject, wall),
@@ -87,20 +88,14 @@ def _middle(subject: Subject, number: int) -> tuple[Point, ...]:
     return points if number == 0 else tuple((-x, y) for x, y in reversed(points))
 
 
-def _crossings(
-    subject: Subject, lines: tuple[Crossing, ...], style: Style, kind: GripKind
-) -> Iterator[Shape]:
+def _crossings(lines: tuple[Crossing, ...], style: Style, kind: GripKind) -> Iterator[Shape]:
     """Yield rails or seams with their grips, those of rails at the left, those of seams right."""
-    grip_share, text_share = (0.04, 0.25) if style == "rail" else (0.96, 0.75)
+    share = 0.04 if style == "rail" else 0.96
     for line in lines:
         ends = (line.left_m, line.at_m, line.right_m, line.at_m)
-        wide_m = line.right_m - line.left_m
         yield Line(line.mark, style, ends)
-        grip = (line.left_m + grip_share * wide_m, line.at_m)
+        grip = (line.left_m + share * (line.right_m - line.left_m), line.at_m)
         yield Handle(line.mark, style, ends, grip, kind, "up")
-        at = (line.left_m + text_share * wide_m, line.at_m)
-        text = f"{style.capitalize()} · {subject.size(line.at_m)}"
-        yield Label(line.mark, "label", at, text, wide_m / 2, 0.0)
 
 
 def _opening(subject: Subject, opening: Opening) -> Iterator[Shape]:
@@ -110,9 +105,10 @@ def _opening(subject: Subject, opening: Opening) -> Iterator[Shape]:
     foot = (box.left_m, box.low_m, box.right_m, box.low_m)
     way: GripWay = "along" if opening.use == "door" else "both"
     yield Handle(opening.mark, "door", foot, centre, "opening", way)
-    size = f"{subject.size(opening.width_m)} x {subject.size(opening.height_m)}"
+    room_m = max(LEAST_ROOM_M, 1.5 * opening.width_m)
+    size = f"{subject.size(opening.width_m)} × {subject.size(opening.height_m)}"
     text = f"{opening_name(opening).capitalize()} · {size}"
-    yield Label(opening.mark, "label", (centre[0], box.high_m), text, 4 * opening.width_m, 0.0)
+    yield Label(opening.mark, "label", (centre[0], box.high_m), text, room_m, 0.0)
 
 
 def _dimensions(subject: Subject, wall: EndLaid) -> Iterator[Shape]:

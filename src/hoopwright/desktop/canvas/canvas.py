@@ -8,30 +8,36 @@ from hoopwright.desktop.air_words import held_states
 from hoopwright.desktop.canvas.board import Board
 from hoopwright.desktop.canvas.hand import Hand
 from hoopwright.desktop.canvas.keys import ARROWS, Steps
-from hoopwright.desktop.canvas.moves import kind_of, place_of, range_of
+from hoopwright.desktop.canvas.moves import kind_of, place_of, range_of, ways_of
 from hoopwright.desktop.canvas.notes import Entry, Tag
 from hoopwright.desktop.cranks import panel_of
+from hoopwright.desktop.end_moves import end_kind
 from hoopwright.desktop.jumpers import tunnel_in_hand
 from hoopwright.desktop.palette import is_dark
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.tags import drag_tag, place_name
 from hoopwright.farm import Farm
-from hoopwright.papers.views import draw_tunnel, drawn_marks
+from hoopwright.papers.views import Beside, draw_tunnel, drawn_marks
 from hoopwright.quantity.units import format_length
 
 KEY_ZOOM = 1.25
 PAN_SHARE = 0.1
 LEAST_SIZE = (420, 260)
+ENDS: tuple[Beside, Beside] = ("front_end", "back_end")
 QUESTIONS = {
     "split": "Split, from the front bow",
     "seam": "Cross seam, from the front bow",
     "hip": "Hip seam, above the ground, both sides",
     "jumper": "Jumper hose, from the front bow",
+    "door": "Door, left edge from the middle",
+    "cut": "Opening, left edge from the middle",
+    "rail": "Rail, above the ground",
+    "end seam": "Seam, above the ground",
 }
 
 
 class Canvas(QWidget):
-    """The drawing of the shown tunnel: three long views on one length axis, and the end section.
+    """The drawing of the shown tunnel: three long views on one length axis, and an end beside them.
 
     It listens to the session and shows; what a hand or a key does goes back to the session.
     """
@@ -70,6 +76,7 @@ class Canvas(QWidget):
         board.key_pressed.connect(self.on_key_pressed)
         board.asked.connect(self.on_asked)
         board.handle_reached.connect(self.on_handle_reached)
+        board.chooser.chosen.connect(self.on_beside_chosen)
         self.entry.entered.connect(self.on_entered)
         self.entry.closed.connect(self.on_entry_closed)
 
@@ -101,6 +108,18 @@ class Canvas(QWidget):
         self._light()
         if marks:
             self.board.bring_into_view(self._drawn(marks))
+
+    def show_beside(self, beside: Beside) -> None:
+        """Show the end section or an end wall beside the long views."""
+        self.board.chooser.show_beside(beside)
+
+    def on_beside_chosen(self, _beside: str) -> None:
+        """Draw another view beside the long ones."""
+        self._hand.cancel()
+        self.tag.hide()
+        self.entry.leave()
+        self._draw()
+        self.board.fit_beside()
 
     def set_dark(self, dark: bool) -> None:
         """Take the colours of a light or a dark window."""
@@ -142,6 +161,8 @@ class Canvas(QWidget):
             self.entry.leave()
         self._light()
         if mark and self._hand.drag is None:
+            if end_kind(mark):
+                self.show_beside(ENDS[int(mark.split("/")[1])])
             self.board.bring_into_view(self._drawn((mark,)))
 
     def _draw(self) -> None:
@@ -150,7 +171,12 @@ class Canvas(QWidget):
         spots = () if proposal is None else tuple((proposal.side, x) for x in proposal.spots_m)
         shown = self._pressures
         views = draw_tunnel(
-            session.tunnel, session.tunnel_plan, session.units, spots, pressures=shown
+            session.tunnel,
+            session.tunnel_plan,
+            session.units,
+            spots,
+            pressures=shown,
+            beside=self.board.chooser.beside,
         )
         self.board.show_views(views, held_states(session.tunnel_plan) if shown else None)
         told = " ".join(
@@ -266,6 +292,7 @@ class Canvas(QWidget):
             Qt.Key.Key_Equal: self.zoom_in,
             Qt.Key.Key_Minus: self.zoom_out,
             Qt.Key.Key_Z: self.zoom_picked,
+            Qt.Key.Key_E: self.board.chooser.show_next,
         }
         if key in acts:
             acts[Qt.Key(key)]()
@@ -296,7 +323,8 @@ class Canvas(QWidget):
         self.tag.hide()
         self._asked_for = mark
         session = self._session
-        now = format_length(place_of(tunnel_in_hand(session, mark), mark), session.units)
+        place_m = place_of(tunnel_in_hand(session, mark), mark, ways_of(mark)[0])
+        now = format_length(place_m, session.units)
         at = found[0].to_pixels(found[1].grip)
         self.entry.ask(QUESTIONS[kind_of(mark)], text or now, session.units, at, not text)
 

@@ -9,17 +9,23 @@ from hoopwright.desktop.canvas.moves import Grasp, kind_of, move_to, place_of, s
 from hoopwright.desktop.canvas.picking import nearest_handle, nearest_mark
 from hoopwright.desktop.canvas.strip import Strip
 from hoopwright.desktop.cranks import panel_of
+from hoopwright.desktop.end_moves import move_both_ways
 from hoopwright.desktop.jumpers import tunnel_in_hand
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.tags import move_text
 from hoopwright.farm import Tunnel
-from hoopwright.papers.scene import Handle
+from hoopwright.papers.scene import GripWay, Handle
 from hoopwright.plan import TunnelPlan
 
 DRAG_PX = 3.0
 WHEEL_NOTCH = 120.0
 NOTCH_ZOOM = 1.2
 FINE_KEYS = Qt.KeyboardModifier.AltModifier | Qt.KeyboardModifier.ShiftModifier
+CURSORS: dict[GripWay, Qt.CursorShape] = {
+    "along": Qt.CursorShape.SizeHorCursor,
+    "up": Qt.CursorShape.SizeVerCursor,
+    "both": Qt.CursorShape.SizeAllCursor,
+}
 ONE_SIDE_KEY = Qt.KeyboardModifier.ControlModifier
 
 
@@ -32,6 +38,7 @@ class Drag:
         handle: The handle.
         pressed: Where the button went down, px.
         from_m: Where the handle was, m.
+        from_up_m: How high it was, where it goes both ways, m.
         tunnel: The tunnel before.
         before: Its plan.
         moved: Whether the hand has moved far enough for a drag.
@@ -46,6 +53,7 @@ class Drag:
     tunnel: Tunnel
     before: TunnelPlan
     grasp: Grasp
+    from_up_m: float = 0.0
     moved: bool = False
     refusal: str = ""
 
@@ -73,6 +81,7 @@ class Hand:
                 handle=handle,
                 pressed=at,
                 from_m=place_of(tunnel, handle.mark),
+                from_up_m=place_of(tunnel, handle.mark, "up") if handle.way == "both" else 0.0,
                 tunnel=tunnel,
                 before=session.tunnel_plan,
                 grasp=Grasp(handle.mark, session.units),
@@ -100,10 +109,8 @@ class Hand:
             fine=bool(keys & FINE_KEYS),
             one_side=kind_of(drag.handle.mark) == "hip" and bool(keys & ONE_SIDE_KEY),
         )
-        way_px = away.x() if drag.handle.way == "along" else -away.y()
-        place_m = snap(drag.tunnel, drag.grasp, drag.from_m + way_px / drag.strip.px_per_m)
         try:
-            tunnel = move_to(drag.tunnel, drag.grasp, place_m)
+            tunnel = _moved(drag, away)
         except ValueError as refusal:
             drag.refusal = str(refusal)
             return True
@@ -137,9 +144,19 @@ class Hand:
         mark = nearest_mark(strip.view, point, strip.px_per_m)
         handle = nearest_handle(strip.view, point, strip.px_per_m)
         if handle is not None and not mark.endswith("/crank"):
-            along = handle.way == "along"
-            return Qt.CursorShape.SizeHorCursor if along else Qt.CursorShape.SizeVerCursor
+            return CURSORS[handle.way]
         return Qt.CursorShape.PointingHandCursor if mark else Qt.CursorShape.ArrowCursor
+
+
+def _moved(drag: Drag, away: QPointF) -> Tunnel:
+    """Return the tunnel with the handle moved along with the hand, px."""
+    px_per_m = drag.strip.px_per_m
+    way_px = -away.y() if drag.handle.way == "up" else away.x()
+    place_m = snap(drag.tunnel, drag.grasp, drag.from_m + way_px / px_per_m)
+    if drag.handle.way != "both":
+        return move_to(drag.tunnel, drag.grasp, place_m)
+    up_m = snap(drag.tunnel, drag.grasp, drag.from_up_m - away.y() / px_per_m)
+    return move_both_ways(drag.tunnel, drag.grasp.mark, place_m, up_m)
 
 
 def wheel_factor(event: QWheelEvent) -> float:

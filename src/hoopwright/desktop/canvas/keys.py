@@ -5,15 +5,23 @@ from itertools import count
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 
-from hoopwright.desktop.canvas.moves import FAR_BOWS, Grasp, kind_of, move_to, next_place
+from hoopwright.desktop.canvas.moves import (
+    FAR_BOWS,
+    Grasp,
+    kind_of,
+    move_to,
+    next_place,
+    ways_of,
+)
 from hoopwright.desktop.cranks import crank_text, panel_of, turn_crank
+from hoopwright.desktop.end_moves import Way
 from hoopwright.desktop.jumpers import tunnel_in_hand
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.tags import move_text
 from hoopwright.plan import TunnelPlan
 
 FINE_KEYS = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.AltModifier
-ARROWS: dict[int, tuple[str, int]] = {
+ARROWS: dict[int, tuple[Way, int]] = {
     Qt.Key.Key_Left: ("along", -1),
     Qt.Key.Key_Right: ("along", 1),
     Qt.Key.Key_Down: ("up", -1),
@@ -39,16 +47,15 @@ class Steps:
 
     def take(self, mark: str, event: QKeyEvent) -> bool:
         """Move a handle by an arrow key; return whether the key was for it."""
-        way, sign = ARROWS.get(event.key(), ("", 0))
-        kind = kind_of(mark)
-        if not kind or way != ("up" if kind == "hip" else "along"):
+        way, sign = ARROWS.get(event.key(), ("along", 0))
+        if not sign or not kind_of(mark) or way not in ways_of(mark):
             return False
         if not event.isAutoRepeat() or not self._gesture:
             self._gesture = f"{mark} {next(self._gestures)}"
             self.before = self._session.tunnel_plan
         far = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
         fine = bool(event.modifiers() & FINE_KEYS)
-        grasp = Grasp(mark, self._session.units, fine=fine)
+        grasp = Grasp(mark, self._session.units, fine=fine, way=way)
         tunnel = tunnel_in_hand(self._session, mark)
         self._apply(grasp, next_place(tunnel, grasp, sign * (FAR_BOWS if far else 1)))
         return True

@@ -1,17 +1,19 @@
 """The drawing area: four views placed, scaled, moved and lit together.
 
 Scale and place of the three long views are kept here once and handed to each, so that they show
-the same length at the same scale to the pixel. The section has its own scale.
+the same length at the same scale to the pixel. The section, or the end wall in its place, has its
+own scale.
 """
 
 from dataclasses import dataclass
 
 import pyqtgraph as pg
-from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtCore import QPointF, QRect, QRectF
 from PySide6.QtGui import QFont, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from hoopwright.desktop.canvas.arrangement import LONG, Arrangement, arrange
+from hoopwright.desktop.canvas.chooser import Chooser
 from hoopwright.desktop.canvas.key import Key
 from hoopwright.desktop.canvas.picking import is_lit
 from hoopwright.desktop.canvas.ruler import Ruler
@@ -58,6 +60,7 @@ class Stage(pg.GraphicsView):  # type: ignore[misc]  # untyped library
             "across": Ruler("bottom", boxes["section"], small, "mirrored"),
         }
         self._key = Key(font)
+        self.chooser = Chooser(self)
         for item in (*self._rulers.values(), self._key):
             scene.addItem(item)
         self._looks = {name: _Look() for name in NAMES}
@@ -116,6 +119,12 @@ class Stage(pg.GraphicsView):  # type: ignore[misc]  # untyped library
         """Show the whole tunnel, as large as it fits."""
         self._fitted = True
         self._arrange()
+
+    def fit_beside(self) -> None:
+        """Show the whole of the view beside the long ones; those stay as they are."""
+        if self._arranged is not None:
+            self._looks["section"].px_per_m = 0.0
+            self._arrange()
 
     def strip_at(self, at: QPointF) -> Strip | None:
         """Return the view at a place of the canvas."""
@@ -192,13 +201,16 @@ class Stage(pg.GraphicsView):  # type: ignore[misc]  # untyped library
         boxes: dict[str, Box] = {name: view.box for name, view in views.items()}
         size = self.viewport().size()
         row_px, rows = self.strips["plan"].row_px, _upright_rows(views["section"])
-        arranged = arrange(size.width(), size.height(), boxes, row_px, rows)
+        chooser_px = self.chooser.sizeHint().height()
+        wide = views["section"].name != "section"
+        arranged = arrange(size.width(), size.height(), boxes, row_px, rows, chooser_px, wide=wide)
         self._arranged = arranged
         for name, strip in self.strips.items():
             strip.place(arranged.frames[name])
         for name, ruler in self._rulers.items():
             ruler.setGeometry(QRectF(*arranged.rulers[name]))
         self._key.place(QRectF(*arranged.key))
+        self.chooser.setGeometry(QRect(*map(round, arranged.chooser)))
         for name in NAMES:
             look = self._looks[name]
             least = self._least_scale(name)

@@ -104,6 +104,7 @@ def _roll(p: QPainter, at: QPointF, facing: int, into: bool, ink: Brushes) -> No
 def draw_grip(p: QPainter, kind: GripKind, at: QPointF, held: bool, ink: Brushes) -> None:
     """Draw a grip: a lozenge for a split, a square for a seam, a double wedge for a hip seam.
 
+    That of an opening is a disc.
     A jumper is its own grip and gets a ring alone, while it is held.
     """
     size = GRIP_PX + (2 if held else 0)
@@ -117,6 +118,8 @@ def draw_grip(p: QPainter, kind: GripKind, at: QPointF, held: bool, ink: Brushes
     elif kind == "hip":
         for sign in (-1, 1):
             _draw_area(p, at, ((-size, sign * 2), (size, sign * 2), (0, sign * (size + 3))))
+    elif kind == "opening":
+        p.drawEllipse(at, size - 1, size - 1)
     if held:
         p.setBrush(Qt.BrushStyle.NoBrush)
         p.setPen(QPen(ink.line, 1.5))
