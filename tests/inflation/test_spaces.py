@@ -10,7 +10,7 @@ from scipy.sparse import csr_array
 from scipy.sparse.linalg import spsolve
 from shapely import LineString, Polygon
 
-from hoopwright.farm import Door, Tunnel
+from hoopwright.farm import AcrossUp, Door, MeasuredBow, Tunnel
 from hoopwright.farm.profile import Profile
 from hoopwright.inflation import Cell
 from hoopwright.survey import survey_frame
@@ -169,3 +169,14 @@ def test_end_of_one_layer_has_no_space() -> None:
     double = with_double_ends(tunnel(roof_layers=2))
     single = double.but(ends=(double.ends[0].but(film=layers(1)), double.ends[1]))
     assert [c.mark for c in filled(single).cells] == ["cell/roof/0", "cell/end/1"]
+
+
+def test_roof_over_an_unsymmetrical_bow_rises_to_its_ridge() -> None:
+    # Hips at 1.5 m on plumb legs 8 m apart, the ridge 1.5 m off the middle and 2 m above them.
+    points = tuple(AcrossUp(across_m=x, up_m=y) for x, y in ((0.0, 1.5), (2.5, 3.5), (8.0, 1.5)))
+    leaning = tunnel(MeasuredBow(span_m=8.0, points=points, join="corners"), roof_layers=2)  # type: ignore[arg-type]
+    bare = leaning.but(frame=leaning.frame.but(tube_diameter_m=0.0))
+    inputs = filled(bare).cells[0].working("volume_m3").inputs
+    found = {term.name: term.value for term in inputs}
+    assert found["chord from hip to hip"] == pytest.approx(8.0)
+    assert found["rise of the ridge over it"] == pytest.approx(2.0)

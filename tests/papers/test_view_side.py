@@ -3,7 +3,7 @@
 import pytest
 
 import samples
-from hoopwright.farm import Tunnel
+from hoopwright.farm import BowReading, SideReading, Tape, Tunnel
 from hoopwright.farm.change import add_seam, move_hip
 from hoopwright.papers.scene import Handle, Line, Polygon, Polyline, View, points_of
 from papers.every_kind import drawn
@@ -73,3 +73,34 @@ def test_the_height_of_the_drawing_follows_the_hip_all_the_way() -> None:
 def test_what_is_told_aloud_says_how_far_the_roof_is_shown() -> None:
     view = _elevation(samples.tunnel())
     assert f"{view.box[3]:.3f} m" in view.described
+
+
+def _lines(view: View, style: str) -> list[Line | Polyline]:
+    return [s for s in view.shapes if isinstance(s, Line | Polyline) and s.style == style]
+
+
+def test_ground_and_boards_run_from_bow_to_bow_as_read() -> None:
+    plain = samples.tunnel()
+    rows = tuple(
+        BowReading(bow=bow, sides=(SideReading(hip_m=hip_m, ground_m=ground_m), SideReading()))
+        for bow, hip_m, ground_m in ((1, 1.5, 0.0), (9, 1.4, -0.4), (17, 1.5, 0.1))
+    )
+    views = drawn(plain.but(frame=plain.frame.but(tape=Tape(bows=rows))))[0]
+    (ground,) = _lines(views.first_side, "ground")
+    (hip,) = _lines(views.first_side, "hip")
+    assert isinstance(ground, Polyline)
+    assert isinstance(hip, Polyline)
+    # Bows 1, 5, 9 and 17 stand at 0, 6, 12 and 24 m; half way to bow 9 the ground lies at -0.2 m.
+    found = dict(ground.points)
+    assert [found[x] for x in (0.0, 6.0, 12.0, 24.0)] == pytest.approx([0.0, -0.2, -0.4, 0.1])
+    assert dict(hip.points)[6.0] == pytest.approx(1.45)
+    assert views.first_side.box[1] == -0.4
+    bow = next(s for s in views.first_side.shapes if isinstance(s, Line) and s.mark == "bow/8")
+    assert bow.ends[1] == -0.4
+
+
+def test_ground_that_was_not_read_is_one_level_line() -> None:
+    view = _elevation(samples.tunnel())
+    (ground,) = _lines(view, "ground")
+    assert isinstance(ground, Line)
+    assert (ground.ends[1], ground.ends[3], view.box[1]) == (0.0, 0.0, 0.0)

@@ -213,8 +213,9 @@ def _cell(mark: str, space: _Space, leak: float, *, fed: bool = False) -> Cell:
 def _roof_chord(survey: Survey) -> tuple[float, float]:
     """Return the chord from hip to hip and the distance of the ridge from it, m."""
     (x0, y0), (x1, y1) = (survey.curve.point_at(at_m) for at_m in survey.hip_at_m)
+    x, y = survey.curve.point_at(survey.curve.ridge_m)
     chord_m = math.hypot(x1 - x0, y1 - y0)
-    return chord_m, (x0 * (y1 - y0) + (x1 - x0) * (survey.height_m - y0)) / chord_m
+    return chord_m, ((x0 - x) * (y1 - y0) + (x1 - x0) * (y - y0)) / chord_m
 
 
 def _roof_volume(chord_m: float, rise_m: float, gap_m: float, length: Term) -> Working:

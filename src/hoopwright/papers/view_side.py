@@ -27,6 +27,7 @@ from hoopwright.papers.subject import Subject
 from hoopwright.papers.view_air import draw_side_air
 from hoopwright.papers.view_condition import Strip, condition_shapes
 from hoopwright.papers.view_curtain import draw_curtains
+from hoopwright.survey.taped import HeightLine
 
 SIDE_NAMES: tuple[Strip, Strip] = ("first_side", "second_side")
 NUMBER_ROW = 1
@@ -48,7 +49,7 @@ def draw_side(subject: Subject, side: int) -> View:
     survey, chosen = subject.survey, subject.tunnel.sides[side]
     tail_m = subject.tunnel.skin.allowances.end_tail_m
     shapes = (
-        Line("", "ground", (-tail_m, 0.0, survey.length_m + tail_m, 0.0)),
+        _ground(subject, side),
         *_roof(subject, side),
         *_fixed(subject, side),
         *draw_curtains(subject, side),
@@ -67,9 +68,34 @@ def draw_side(subject: Subject, side: int) -> View:
         described=f"Elevation of the {chosen.name}: {len(chosen.panels)} curtains, "
         f"{len(chosen.splits)} splits. The front end is at the left; the roof is shown up to "
         f"{subject.size(cut_height(subject, side))}.",
-        box=(-tail_m, 0.0, survey.length_m + tail_m, cut_height(subject, side)),
+        box=(-tail_m, _lowest(subject, side), survey.length_m + tail_m, cut_height(subject, side)),
         shapes=shapes,
     )
+
+
+def _ground(subject: Subject, side: int) -> Shape:
+    """Return the ground line, from bow to bow as read where it was read."""
+    survey, line = subject.survey, subject.survey.taped.lines[side].ground
+    tail_m = subject.tunnel.skin.allowances.end_tail_m
+    left_m, right_m = -tail_m, survey.length_m + tail_m
+    if not any(line.read):
+        return Line("", "ground", (left_m, 0.0, right_m, 0.0))
+    spots = zip(survey.bows_m, line.heights_m, strict=True)
+    front, back = (left_m, line.heights_m[0]), (right_m, line.heights_m[-1])
+    return Polyline("", "ground", (front, *spots, back))
+
+
+def _lowest(subject: Subject, side: int) -> float:
+    """Return the lowest place of the drawing, m: the ground line of the bows, or ground below."""
+    return min(0.0, *subject.survey.taped.lines[side].ground.heights_m)
+
+
+def _board(subject: Subject, mark: str, style: Style, line: HeightLine) -> Shape:
+    """Return the top of a board, from bow to bow as read where it was read."""
+    bows_m, heights_m = subject.survey.bows_m, line.heights_m
+    if not any(line.read):
+        return Line(mark, style, (0.0, heights_m[0], bows_m[-1], heights_m[0]))
+    return Polyline(mark, style, tuple(zip(bows_m, heights_m, strict=True)))
 
 
 def cut_height(subject: Subject, side: int) -> float:
@@ -156,22 +182,23 @@ def _fixed_label(subject: Subject, span: FixedSpan, middle_m: float, height_m: f
 def _frame(subject: Subject, side: int) -> Iterator[Shape]:
     """Yield bows with their numbers, boards and end walls."""
     survey, boards = subject.survey, subject.tunnel.frame.boards[side]
+    lines = survey.taped.lines[side]
     cut_m, bays = cut_height(subject, side), [b - a for a, b in pairwise(survey.bows_m)]
     for index, at_m in enumerate(survey.bows_m):
         mark = f"bow/{index}"
-        yield Line(mark, "bow", (at_m, 0.0, at_m, cut_m))
+        yield Line(mark, "bow", (at_m, min(0.0, lines.ground.heights_m[index]), at_m, cut_m))
         room_m = bays[min(index, len(bays) - 1)]
         text = str(index + 1)
         yield Label(mark, "label", (at_m, 0.0), text, room_m, row=NUMBER_ROW, number=True)
     length_m, base_m, hip_m = survey.length_m, boards.baseboard_height_m, boards.hip_height_m
     baseboard = f"side/{side}/baseboard"
     yield Polygon(baseboard, "board", rectangle(0.0, 0.0, length_m, base_m))
-    yield Line(baseboard, "board", (0.0, base_m, length_m, base_m))
+    yield _board(subject, baseboard, "board", lines.baseboard)
     hip, ends = f"side/{side}/hip", (0.0, hip_m, length_m, hip_m)
     if boards.gutter_drop_m is not None:
         gutter = rectangle(0.0, hip_m - boards.gutter_drop_m, length_m, hip_m)
         yield Polygon(hip, "board", gutter)
-    yield Line(hip, "hip", ends)
+    yield _board(subject, hip, "hip", lines.hip)
     yield Handle(hip, "hip", ends, (0.0, hip_m), "hip", "up")
     for number, at_m in enumerate((0.0, length_m)):
         if subject.tunnel.ends[number].film is not None:

@@ -163,7 +163,7 @@ def roof_radius(survey: Survey, gap_m: float) -> tuple[float, float, float]:
         See the module.
     """
     first, second = (survey.curve.point_at(at_m) for at_m in survey.hip_at_m)
-    ridge = (0.0, survey.height_m)
+    ridge = survey.curve.point_at(survey.curve.ridge_m)
     chord_m = math.dist(first, second)
     rise_m = _height_over(first, second, ridge)
     length_m = survey.roof_girth_m + bulge_extra(chord_m, max(0.0, rise_m), gap_m)

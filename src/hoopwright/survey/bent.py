@@ -78,7 +78,11 @@ def lean_costs(tape: Tape) -> Pair:
 
 
 def deepest_dip(tape: Tape) -> float:
-    """Return the deepest dip of the ridge, m; 0 where none was read or none dips."""
+    """Return the deepest dip of the ridge, m; 0 where none was read or none dips.
+
+    Source:
+        The user's readings.
+    """
     return max((r.dip_m for r in tape.bows if r.dip_m is not None and r.dip_m > 0), default=0.0)
 
 

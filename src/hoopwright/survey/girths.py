@@ -6,7 +6,6 @@ all the same until it is measured again.
 
 import math
 from collections.abc import Sequence
-from statistics import median
 
 from hoopwright.farm.tape import Tape
 from hoopwright.quantity.working import DERIVED, ENTERED, PRACTICE, LaterWorkings, Term, Working
@@ -33,9 +32,9 @@ def girth_spread(tape: Tape, over: Over, along: tuple[Along, Along]) -> GirthSpr
     if not girths:
         return None
     lengths_m = [girth_m for _, girth_m in girths]
-    middle_m = median(lengths_m)
+    middle_m = _median(lengths_m)
     governing_bow, governing_m = max(girths, key=lambda one: one[1])
-    computed_m = median(_computed(over, along, bow) for bow, _ in girths)
+    computed_m = _median([_computed(over, along, bow) for bow, _ in girths])
     readings = tuple(
         GirthReading(bow, girth_m, girth_m - middle_m, abs(girth_m - middle_m) > tape.outlier_m)
         for bow, girth_m in girths
@@ -60,6 +59,12 @@ def _computed(over: Over, along: tuple[Along, Along], bow: int) -> float:
     """Return the girth of the profile over one bow, m."""
     lines = [side.hips_m if over == "hips" else side.bases_m for side in along]
     return lines[1][bow - 1] - lines[0][bow - 1]
+
+
+def _median(lengths_m: Sequence[float]) -> float:
+    """Return the middle one, or the mean of both in the middle, m."""
+    ranked, half = sorted(lengths_m), len(lengths_m) // 2
+    return ranked[half] if len(ranked) % 2 else (ranked[half - 1] + ranked[half]) / 2
 
 
 def _deviation(lengths_m: Sequence[float]) -> float:

@@ -105,6 +105,9 @@ def position(curve: BowCurve, height_m: float, side: int) -> float:
 
     Raises:
         ValueError: The height is above the ridge.
+
+    Source:
+        The curve of the bow; below it a plumb line.
     """
     if height_m < 0:
         return height_m if side == 0 else curve.length_m - height_m
