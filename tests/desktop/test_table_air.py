@@ -23,7 +23,7 @@ from hoopwright.desktop.table_heat import heat_rows
 from hoopwright.desktop.table_readings import ReadingsTab
 from hoopwright.desktop.table_seals import SealsTab, sheet_in_hand
 from hoopwright.desktop.tables import Tables
-from hoopwright.farm import AirReading, Blower, FanPoint, Farm, Heating
+from hoopwright.farm import AirReading, Blower, FanPoint, Farm, Heating, PartState
 from hoopwright.farm.change import move_split
 from hoopwright.pressure.holding import filling
 from samples import double_tunnel, small_farm, tunnel
@@ -241,6 +241,14 @@ def test_laid_flat_sheet_lies_whole_in_its_picture(opened: Opened) -> None:
     low, high = picture.strip.to_pixels((left, bottom)), picture.strip.to_pixels((right, top))
     assert 0 < low.x() < high.x() < picture.viewport().width()
     assert 0 < high.y() < low.y() < picture.viewport().height()
+
+
+def test_seals_of_a_curtain_that_stays_say_so(opened: Opened) -> None:
+    stays = PartState(family="Film", where="first_side", state="keep")
+    _session, tab = opened(SEALS, small_farm(double_tunnel().but(condition=(stays,))))
+    named = _texts(tab, 0)
+    assert sum(text.endswith(", stays with its seals") for text in named) == 8
+    assert len(named) == 16
 
 
 def test_tunnel_without_seals_shows_none(opened: Opened) -> None:

@@ -5,7 +5,7 @@ import dataclasses
 import pytest
 
 import samples
-from hoopwright.farm import AirReading, Farm, PlacedJumper
+from hoopwright.farm import AirReading, Farm, PartState, PlacedJumper
 from hoopwright.plan import Plan, plan
 from papers.invented_plan import invented_farm, invented_plan
 from papers.spreadsheet import made, open_book, texts
@@ -192,3 +192,14 @@ def test_cautions_stand_in_full_where_they_belong(farm: Farm) -> None:
     assert "licensed electrician under the local code" in air
     assert "go flat first" in air
     assert "keep the cord clear of water and film" in air
+
+
+def test_sheet_that_stays_is_not_counted_among_those_to_seal() -> None:
+    # The double tunnel has two curtains on each side; the film of the first side stays.
+    stays = PartState(family="Film", where="first_side", state="keep")
+    farm = samples.small_farm(samples.double_tunnel().but(condition=(stays,)))
+    rows = _rows(farm, plan(farm))
+    states = [edge["State"] for edge in _table(rows, "Seals, edge by edge")]
+    assert states == ["stays, sealed"] * 8 + ["to seal"] * 8
+    (bench,) = _table(rows, "At the bench")
+    assert bench["All sheets"] == "2 to seal"

@@ -50,11 +50,17 @@ def seal_rows(session: Session) -> tuple[Row, ...]:
     """Return the sealed edges."""
     inflation = session.tunnel_plan.chosen.inflation
     names = {cell.place: cell.name for cell in inflation.cells}
+    stays = QCoreApplication.translate("Tables", "{sheet}, stays with its seals")
+    old = {
+        seal.mark: stays.format(sheet=names.get(seal.mark, ""))
+        for seal in inflation.seals
+        if seal.there
+    }
     return tuple(
         Row(
             key=("seal", seal.mark, seal.edge, n),
             cells=(
-                Cell(names.get(seal.mark, "")),
+                Cell(old.get(seal.mark, names.get(seal.mark, ""))),
                 Cell(QCoreApplication.translate("Tables", str(EDGES[seal.edge]))),
                 figure_cell(seal, "length_m", "m"),
                 figure_cell(seal, "passes", "count"),

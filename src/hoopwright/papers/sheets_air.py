@@ -109,6 +109,7 @@ TRIED: tuple[Figure[_Of[BlowerTry]], ...] = (
 SEALED: tuple[Figure[_Of[Seal]], ...] = (
     Figure("Tunnel", lambda s: s.tunnel.name),
     Figure("Sheet", lambda s: place_name(s.tunnel, s.it.mark)),
+    Figure("State", lambda s: "stays, sealed" if s.it.there else "to seal"),
     Figure("Edge", lambda s: s.it.edge),
     Figure("Edge length", lambda s: s.it.length_m, "m"),
     Figure("Seals on it", lambda s: s.it.passes, "count"),
@@ -119,7 +120,7 @@ SEALED: tuple[Figure[_Of[Seal]], ...] = (
 )
 BENCH: tuple[Figure[_Of[Inflation]], ...] = (
     Figure("Tunnel", lambda b: b.tunnel.name),
-    Figure("All sheets", lambda b: f"{len({seal.mark for seal in b.it.seals})} to seal"),
+    Figure("All sheets", lambda b: f"{_to_seal(b.it)} to seal"),
     Figure("Sealer", lambda b: SEALERS[b.farm.bench.sealer]),
     Figure("All seals", lambda b: b.it.seal_m, "m"),
     Figure("Strokes in all", lambda b: b.it.strokes or None, "count"),
@@ -260,6 +261,11 @@ def _blower(one: _Of[Held]) -> str:
 
 def _its_air(held: Held) -> str:
     return "leaks away before a cell fills" if held.never_fills else "fills the cells it reaches"
+
+
+def _to_seal(inflation: Inflation) -> int:
+    """Return how many sheets have to be sealed; those that stay have their seals."""
+    return len({seal.mark for seal in inflation.seals if not seal.there})
 
 
 def _only_way(hose: _Hose) -> str:
