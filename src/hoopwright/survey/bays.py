@@ -228,22 +228,12 @@ def _over_workings(found: _Found) -> tuple[Working, ...]:
 
 def _read_workings(found: _Found) -> tuple[Working, ...]:
     """Return what rests on readings where there are any."""
-    taped, roof, whole = found.taped, found.roof, found.whole
-    hip_spots = _pair("hip along the bow", found.hip_at_m)
-    sides = _pair(
-        "side", tuple(abs(a - b) for a, b in zip(found.hip_at_m, found.base_at_m, strict=True))
-    )
-    over = _girths(taped)
-    by_hips = over if roof.bow is not None else hip_spots
-    by_bases = over if taped.baseboards else (Term("roof", roof.length_m, "m"), *sides)
-    source = OUTSIDE if roof.bow is None else PRACTICE
-    told = [
-        Working("roof_girth_m", roof.rule, by_hips, source),
-        Working("whole_girth_m", whole.rule, by_bases, PRACTICE if taped.baseboards else source),
-    ]
-    if roof.bow is not None:
-        told.append(Working("roof_bow", roof.rule, by_hips, PRACTICE))
-        told.append(Working("whole_bow", whole.rule, by_bases, PRACTICE))
+    told = []
+    for name, girth in (("roof", found.roof), ("whole", found.whole)):
+        source = OUTSIDE if girth.bow is None else PRACTICE
+        told.append(Working(f"{name}_girth_m", girth.rule, girth.inputs, source))
+        if girth.bow is not None:
+            told.append(Working(f"{name}_bow", girth.rule, girth.inputs, source))
     if found.circle is not None:
         points = _sizes(found.frame)[:2]
         square = "least squares of the distances from the circle"
@@ -264,16 +254,6 @@ def _read_workings(found: _Found) -> tuple[Working, ...]:
             )
         )
     return tuple(told)
-
-
-def _girths(taped: Taped) -> tuple[Term, ...]:
-    """Return the girths that govern the roof as inputs."""
-    spread = taped.hips or taped.baseboards
-    return (
-        ()
-        if spread is None
-        else tuple(Term(f"bow {r.bow}", r.length_m, "m") for r in spread.readings)
-    )
 
 
 def _space_workings(found: _Found) -> tuple[Working, ...]:
