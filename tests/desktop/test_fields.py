@@ -232,7 +232,7 @@ def test_refused_text_stays_and_the_value_too(qtbot: QtBot, shown) -> None:
 
 def test_refusal_is_shown_without_the_name_of_the_field_in_the_file() -> None:
     said = ValueError("arc_radius_m: with less the ridge would dip; enter a larger radius")
-    assert refusal_words(said) == "With less the ridge would dip; enter a larger radius"
+    assert refusal_words(said, "metric") == "With less the ridge would dip; enter a larger radius"
 
 
 def test_undo_goes_to_the_window_until_something_is_typed(qtbot: QtBot, shown) -> None:

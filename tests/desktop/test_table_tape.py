@@ -213,7 +213,7 @@ def test_a_reading_that_was_shown_rounded_is_not_changed_by_passing(
         (WHOLE, "9.5 m", "must be longer than that from hip to hip"),
         (FIRST_HIP, "0.2", "must be above the baseboard"),
         (FIRST_GROUND, "1.6", "must be above the ground"),
-        (DIP, "5 m", "must be from -2 to 2"),
+        (DIP, "5 m", "must be from -2.000 m to 2.000 m"),
         (HIPS, "30 6", "is it 30 ft 6 in"),
     ],
 )
@@ -397,7 +397,7 @@ def test_another_position_lists_the_bows(qtbot: QtBot, opened: Opened) -> None:
     qtbot.keyClick(_focus(), KEYS.Key_Tab)
     assert _place(tab) == (5, POSITION), "listed bows are measured, so their boxes are on the way"
     _type(qtbot, "7.4")
-    assert "0.2 m after" in tab.readings.waiting[5, POSITION].why
+    assert "0.200 m after" in tab.readings.waiting[5, POSITION].why
     qtbot.keyClick(_focus(), KEYS.Key_Backtab, SHIFT)
     qtbot.keyClick(_focus(), KEYS.Key_F2)
     qtbot.keyClick(_focus(), KEYS.Key_Backspace)
@@ -538,7 +538,7 @@ def test_a_length_no_tunnel_has_is_refused_at_its_field(qtbot: QtBot, whole: Ope
     line.setFocus()
     _type(qtbot, "2000 m", KEYS.Key_Tab)
     assert line.text() == "2000 m"
-    assert "from 0.2 to 1100" in line.accessibleDescription()
+    assert "from 0.200 m to 1,100.000 m" in line.accessibleDescription()
     assert session.stack.count() == 0
 
 

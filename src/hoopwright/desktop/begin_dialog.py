@@ -207,11 +207,11 @@ class BeginDialog(QDialog):
     def _refuse(self, fault: ValueError) -> None:
         """Show a refusal at the field it names, else below the form."""
         self.picture.show_frame(None)
-        self.told.setText(refusal_words(fault))
+        self.told.setText(refusal_words(fault, self._units))
         name = str(fault).partition(":")[0]
         fields: dict[str, LineField] = {**self.lengths, "name": self.name}
         if name in fields:
-            fields[name].show_refusal(refusal_words(fault))
+            fields[name].show_refusal(refusal_words(fault, self._units))
 
     def accept(self) -> None:
         """Close with the tunnel, or stay at the field that is still to be mended."""

@@ -240,7 +240,7 @@ class BowMeasuringDialog(QDialog):
         self.picture.show_frame(None)
         self.picture.setAccessibleDescription("")
         self._show_figures(())
-        words = refusal_words(fault)
+        words = refusal_words(fault, self._units)
         self.told.setText(words)
         if isinstance(fault, PointError):
             return

@@ -96,8 +96,8 @@ class PointsForm(QWidget):
         try:
             return self._kind(**named)  # type: ignore[arg-type]  # checked by the class
         except ValueError as error:
-            line[0].show_refusal(refusal_words(error))
-            raise PointError(refusal_words(error)) from error
+            line[0].show_refusal(refusal_words(error, self._units))
+            raise PointError(refusal_words(error, self._units)) from error
 
     def _keep_a_line(self) -> None:
         last = self.lines[-1] if self.lines else None

@@ -258,7 +258,7 @@ class Form(QWidget):
         try:
             farm = with_entered(item, self._farm_for(item), session.index, value)
         except ValueError as error:
-            field.show_refusal(refusal_words(error))
+            field.show_refusal(refusal_words(error, session.units))
             return
         session.apply(farm, words.format(label=label_of(item)))
 
@@ -282,7 +282,7 @@ class Form(QWidget):
                 tunnel = with_placed(tunnel, session.tunnel_plan)
             farm = with_tunnel(session.farm, session.index, with_act(act, tunnel))
         except ValueError as error:
-            session.noticed.emit("caution", refusal_words(error))
+            session.noticed.emit("caution", refusal_words(error, session.units))
             return
         session.apply(farm, act.text)
 

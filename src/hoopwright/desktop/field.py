@@ -22,7 +22,9 @@ from PySide6.QtWidgets import (
 
 from hoopwright.desktop.palette import COLOURS, is_dark
 from hoopwright.desktop.signs import severity_icon
+from hoopwright.farm.entry_error import EntryError
 from hoopwright.quantity.typed import ReadError
+from hoopwright.quantity.units import Units
 
 LEAST_LINE_PX = 84
 LONG_UNIT = 13
@@ -63,9 +65,9 @@ class Between:
 UNLIMITED = Between()
 
 
-def refusal_words(error: ValueError) -> str:
-    """Return what the model says against a value, without the name of the field."""
-    said = _FIELD_NAME.sub("", str(error))
+def refusal_words(error: ValueError, units: Units) -> str:
+    """Return what the model says against a value, in the reader's units, without the field."""
+    said = error.told(units) if isinstance(error, EntryError) else _FIELD_NAME.sub("", str(error))
     return said[:1].upper() + said[1:]
 
 

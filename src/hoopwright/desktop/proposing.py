@@ -126,7 +126,7 @@ class FilmSearch(QObject):
         if isinstance(result, Proposal):
             session.propose(result)
         elif isinstance(result, ValueError):
-            session.noticed.emit("fault", refusal_words(result))
+            session.noticed.emit("fault", refusal_words(result, session.units))
         else:
             assert isinstance(result, Exception)
             raise result

@@ -129,7 +129,7 @@ class PricesModel(RowsModel):
             changed = self._changed(thing, index.column(), str(value))
             farm = with_value(session.farm, path, changed)
         except ValueError as error:
-            session.noticed.emit("caution", refusal_words(error))
+            session.noticed.emit("caution", refusal_words(error, self.units))
             return False
         price = QCoreApplication.translate("Tables", "Change price: {item}")
         pack = QCoreApplication.translate("Tables", "Change pack: {item}")
@@ -143,7 +143,7 @@ class PricesModel(RowsModel):
         try:
             self._changed(thing, index.column(), text)
         except ValueError as error:
-            return refusal_words(error)
+            return refusal_words(error, self.units)
         return ""
 
     def _changed(self, thing: FilmRoll | Part, column: int, text: str) -> FilmRoll | Part:

@@ -110,7 +110,7 @@ class AddLine(QWidget):
         try:
             reading = AirReading(**values)
         except ValueError as error:
-            fields["taken_on"].show_refusal(refusal_words(error))
+            fields["taken_on"].show_refusal(refusal_words(error, session.units))
             fields["taken_on"].editor.setFocus()
             return
         session.apply_tunnel(add_reading(session.tunnel, reading), self.tr("Add reading"))

@@ -159,7 +159,7 @@ def enter_texts(tunnel: Tunnel, texts: Mapping[Spot, str], units: Units) -> Ente
             try:
                 tunnel = with_text(tunnel, spot, text, units)
             except ValueError as error:
-                refused[spot] = Refusal(text, refusal_words(error))
+                refused[spot] = Refusal(text, refusal_words(error, units))
             else:
                 del left[spot]
                 refused.pop(spot, None)

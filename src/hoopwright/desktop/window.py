@@ -211,7 +211,7 @@ class MainWindow(QMainWindow):
         try:
             act()
         except ValueError as refusal:
-            self.session.noticed.emit("fault", refusal_words(refusal))
+            self.session.noticed.emit("fault", refusal_words(refusal, self.session.units))
             self.refresh()
 
     def undo(self) -> None:

@@ -10,6 +10,7 @@ from typing import Annotated, Literal
 from hoopwright.farm.air import Air
 from hoopwright.farm.catalogue import Catalogue
 from hoopwright.farm.entered import Entered, choice, measure
+from hoopwright.farm.entry_error import EntryError
 from hoopwright.farm.farm import Farm, Tunnel
 from hoopwright.farm.frame import EvenBows, Frame, SideBoards
 from hoopwright.farm.profile import GothicBow, Profile, RoundBow, StraightRafters
@@ -59,9 +60,12 @@ class Answers(Entered, frozen=True):
         """Refuse a spacing that is longer than the tunnel."""
         Entered.__post_init__(self)
         if self.spacing_m > self.length_m:
-            raise ValueError(
-                f"spacing_m: a bow spacing of {self.spacing_m:g} m is longer than the tunnel of "
-                f"{self.length_m:g} m; enter the spacing from bow to bow"
+            raise EntryError(
+                "spacing_m",
+                "a bow spacing of {spacing} is longer than the tunnel of {length}; enter the "
+                "spacing from bow to bow",
+                spacing=(self.spacing_m, "m"),
+                length=(self.length_m, "m"),
             )
 
 

@@ -10,6 +10,7 @@ from hoopwright.farm.bar import Bar
 from hoopwright.farm.blower import Blower, Hose
 from hoopwright.farm.drive import Drive, drive_parts
 from hoopwright.farm.entered import Entered, choice, measure
+from hoopwright.farm.entry_error import EntryError
 
 Origin = Literal["invented", "entered"]
 CountedIn = Literal["m", "count"]
@@ -196,7 +197,11 @@ def _check_stick(bar: Bar, stick: Part) -> None:
             "cut to length"
         )
     if stick.holds <= bar.overlap_m:
-        raise ValueError(
-            f"bars: {bar.key}: a joint takes {bar.overlap_m:g} m and its stick {stick.key!r} is "
-            f"only {stick.holds:g} m long; enter a longer stick or a shorter overlap"
+        raise EntryError(
+            f"bars: {bar.key}",
+            "a joint takes {overlap} and its stick {stick} is only {long} long; enter a longer "
+            "stick or a shorter overlap",
+            overlap=(bar.overlap_m, "m"),
+            stick=repr(stick.key),
+            long=(stick.holds, "m"),
         )

@@ -13,6 +13,8 @@ from typing import Any, Self
 import msgspec
 from msgspec import Meta, Struct
 
+from hoopwright.farm.entry_error import EntryError
+
 MONEY_LIMIT = Decimal("100000000")
 
 
@@ -30,10 +32,7 @@ class Entered(Struct, frozen=True, kw_only=True, forbid_unknown_fields=True, cac
             if value is None and optional:
                 continue
             if type(value) not in (int, float) or not low <= value <= high:
-                tail = f" {unit}" if unit else ""
-                raise ValueError(
-                    f"{name}: {label} must be from {low:g} to {high:g}{tail}, not {value!r}"
-                )
+                raise _outside(name, label, unit, (low, high), value)
         for name in _amounts(type(self)):
             amount = getattr(self, name)
             if not isinstance(amount, Decimal) or not amount.is_finite():
@@ -46,6 +45,22 @@ class Entered(Struct, frozen=True, kw_only=True, forbid_unknown_fields=True, cac
     def but(self, **changes: Any) -> Self:
         """Return a copy with some fields changed, checked again."""
         return msgspec.structs.replace(self, **changes)
+
+
+def _outside(
+    name: str, label: str, unit: str, limits: tuple[float, float], value: object
+) -> EntryError:
+    """Return why a number is refused that is none, or outside its limits."""
+    plain = unit or "ratio"
+    real = isinstance(value, int | float) and not isinstance(value, bool) and math.isfinite(value)
+    return EntryError(
+        name,
+        "{label} must be from {low} to {high}, not {value}",
+        label=label,
+        low=(limits[0], plain),
+        high=(limits[1], plain),
+        value=(value, plain) if real and isinstance(value, int | float) else repr(value),
+    )
 
 
 def measure(label: str, unit: str, low: float, high: float) -> Meta:

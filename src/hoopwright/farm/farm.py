@@ -11,6 +11,7 @@ from hoopwright.farm.catalogue import Catalogue
 from hoopwright.farm.condition import FILM, PartState
 from hoopwright.farm.drive import Drive, LineDrum
 from hoopwright.farm.entered import Entered, choice, measure
+from hoopwright.farm.entry_error import EntryError
 from hoopwright.farm.extras import Rain, Shade
 from hoopwright.farm.frame import Frame, bow_positions
 from hoopwright.farm.heating import Climate, Heating
@@ -62,8 +63,12 @@ class Tunnel(Entered, frozen=True):
             _check_stretch(label, line, len(bows))
         for seam_m in self.skin.cross_seams_m:
             if not 0 < seam_m < length_m:
-                raise ValueError(
-                    f"cross_seams_m: {seam_m:g} m is not between the ends (0 and {length_m:g} m)"
+                raise EntryError(
+                    "cross_seams_m",
+                    "{seam} is not between the ends ({front} and {back})",
+                    seam=(seam_m, "m"),
+                    front=(0.0, "m"),
+                    back=(length_m, "m"),
                 )
         for side, boards in zip(self.sides, self.frame.boards, strict=True):
             _check_side(side, bows)
@@ -93,9 +98,13 @@ def _check_side(side: Side, bows: tuple[float, ...]) -> None:
     low, high = bows[front], bows[len(bows) - 1 - back]
     for split in side.splits:
         if not low < split.at_m < high:
-            raise ValueError(
-                f"splits: {split.at_m:g} m is not inside the opening "
-                f"from {low:g} to {high:g} m of {side.name}"
+            raise EntryError(
+                "splits",
+                "{split} is not inside the opening from {low} to {high} of {side}",
+                split=(split.at_m, "m"),
+                low=(low, "m"),
+                high=(high, "m"),
+                side=side.name,
             )
 
 

@@ -9,6 +9,7 @@ import math
 from typing import Annotated, Literal
 
 from hoopwright.farm.entered import Entered, choice, measure
+from hoopwright.farm.entry_error import EntryError
 from hoopwright.farm.half_width import half_width
 from hoopwright.farm.profile import Profile, ridge_height
 from hoopwright.farm.tape import BowReading, Tape
@@ -53,9 +54,12 @@ class ListedBows(Entered, frozen=True, tag="listed", tag_field="layout"):
             raise ValueError("positions_m: the first bow is the datum, its position must be 0")
         for a, b in itertools.pairwise(spots):
             if b - a < 0.2:
-                raise ValueError(
-                    f"positions_m: {b:g} m must be at least 0.2 m after {a:g} m; "
-                    "running positions only grow"
+                raise EntryError(
+                    "positions_m",
+                    "{after} must be at least {least} after {before}; running positions only grow",
+                    after=(b, "m"),
+                    least=(0.2, "m"),
+                    before=(a, "m"),
                 )
 
 
@@ -128,9 +132,12 @@ class Frame(Entered, frozen=True):
         top = ridge_height(self.profile)
         for boards in self.boards:
             if boards.hip_height_m >= top:
-                raise ValueError(
-                    f"hip_height_m: the hip board at {boards.hip_height_m:.3f} m must be below the "
-                    f"ridge at {top:.3f} m; lower the hip board or raise the peak"
+                raise EntryError(
+                    "hip_height_m",
+                    "the hip board at {hip} must be below the ridge at {ridge}; lower the hip "
+                    "board or raise the peak",
+                    hip=(boards.hip_height_m, "m"),
+                    ridge=(top, "m"),
                 )
         _check_tape(self, top)
 
@@ -160,8 +167,13 @@ def _check_girth(frame: Frame, top_m: float, reading: BowReading, name: str) -> 
         least_m += math.hypot(half_width(frame.profile, height_m, n), max(0.0, top_m - height_m))
     if girth_m < least_m - SHORT_M:
         way = "hip to hip" if hips else "baseboard to baseboard"
-        raise ValueError(
-            f"{name}: {girth_m:.3f} m at bow {reading.bow} is shorter than the straight line from "
-            f"{way} over the ridge ({least_m:.3f} m); measure over the outside of the bow, or "
-            "correct span, peak or board heights"
+        raise EntryError(
+            name,
+            "{girth} at bow {bow} is shorter than the straight line from {way} over the ridge "
+            "({least}); measure over the outside of the bow, or correct span, peak or board "
+            "heights",
+            girth=(girth_m, "m"),
+            bow=reading.bow,
+            way=way,
+            least=(least_m, "m"),
         )

@@ -10,6 +10,7 @@ from typing import Annotated, Literal
 
 from hoopwright.farm.bow_spline import smooth_line
 from hoopwright.farm.entered import Entered, choice, measure
+from hoopwright.farm.entry_error import EntryError
 
 BowJoin = Literal["corners", "curve"]
 
@@ -103,9 +104,13 @@ class MeasuredBow(Entered, frozen=True, tag="measured", tag_field="shape"):
         across_m = (first_m**2 - second_m**2 + span_m**2) / (2 * span_m)
         square_m2 = first_m**2 - across_m**2
         if square_m2 <= 1e-6:
-            raise ValueError(
-                f"points[{n}]: the two tapes of {first_m:.3f} m and {second_m:.3f} m do not meet "
-                f"above a span of {span_m:.3f} m; measure them again"
+            raise EntryError(
+                f"points[{n}]",
+                "the two tapes of {first} and {second} do not meet above a span of {span}; measure "
+                "them again",
+                first=(first_m, "m"),
+                second=(second_m, "m"),
+                span=(span_m, "m"),
             )
         return across_m, math.sqrt(square_m2)
 

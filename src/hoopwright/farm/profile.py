@@ -7,6 +7,7 @@ import math
 from typing import Annotated
 
 from hoopwright.farm.entered import Entered, measure
+from hoopwright.farm.entry_error import EntryError
 from hoopwright.farm.measured_bow import MeasuredBow
 
 SpanM = Annotated[float, measure("span, tube centre to tube centre", "m", 1.0, 60.0)]
@@ -57,15 +58,20 @@ class GothicBow(Entered, frozen=True, tag="gothic", tag_field="shape"):
         dip_radius = chord**2 / (2 * rise)
         if self.arc_radius_m is None:
             if rise < half - 1e-9:
-                raise ValueError(
-                    "arc_radius_m: arcs that leave the legs without a kink need a rise of at least "
-                    f"half the span ({half:.3f} m), and this one rises {rise:.3f} m; enter an arc "
-                    f"radius of {dip_radius:.3f} m or more, or a higher peak"
+                raise EntryError(
+                    "arc_radius_m",
+                    "arcs that leave the legs without a kink need a rise of at least half the span "
+                    "({half}), and this one rises {rise}; enter an arc radius of {radius} or more, "
+                    "or a higher peak",
+                    half=(half, "m"),
+                    rise=(rise, "m"),
+                    radius=(dip_radius, "m"),
                 )
         elif self.arc_radius_m < dip_radius - 1e-9:
-            raise ValueError(
-                f"arc_radius_m: with less than {dip_radius:.3f} m the ridge would dip; "
-                "enter a larger radius"
+            raise EntryError(
+                "arc_radius_m",
+                "with less than {radius} the ridge would dip; enter a larger radius",
+                radius=(dip_radius, "m"),
             )
 
 
@@ -118,8 +124,9 @@ def ridge_height(profile: Profile) -> float:
 def _check_rise(leg_height_m: float, peak_height_m: float) -> float:
     rise = peak_height_m - leg_height_m
     if rise < 0.05:
-        raise ValueError(
-            "peak_height_m: the peak must be at least 0.05 m above the leg; "
-            "raise the peak or shorten the leg"
+        raise EntryError(
+            "peak_height_m",
+            "the peak must be at least {least} above the leg; raise the peak or shorten the leg",
+            least=(0.05, "m"),
         )
     return rise

@@ -10,6 +10,7 @@ import math
 from typing import Annotated
 
 from hoopwright.farm.entered import Entered, measure
+from hoopwright.farm.entry_error import EntryError
 
 GirthM = Annotated[float, measure("girth", "m", 0.5, 120.0)]
 RunM = Annotated[float, measure("length along the tunnel", "m", 0.2, 1100.0)]
@@ -36,9 +37,11 @@ class SideReading(Entered, frozen=True):
         Entered.__post_init__(self)
         for low_m, label in ((self.baseboard_m, "baseboard"), (self.ground_m, "ground")):
             if self.hip_m is not None and low_m is not None and self.hip_m <= low_m:
-                raise ValueError(
-                    f"hip_m: the hip board must be above the {label} at the same bow; "
-                    "correct one of the two heights"
+                raise EntryError(
+                    "hip_m",
+                    "the hip board must be above the {low} at the same bow; correct one of the two "
+                    "heights",
+                    low=label,
                 )
 
 
@@ -65,9 +68,11 @@ class BowReading(Entered, frozen=True):
         Entered.__post_init__(self)
         hips_m, whole_m = self.over_hips_m, self.over_baseboards_m
         if hips_m is not None and whole_m is not None and whole_m <= hips_m:
-            raise ValueError(
-                f"over_baseboards_m: the girth from baseboard to baseboard at bow {self.bow} must "
-                "be longer than that from hip to hip; correct one of the two"
+            raise EntryError(
+                "over_baseboards_m",
+                "the girth from baseboard to baseboard at bow {bow} must be longer than that from "
+                "hip to hip; correct one of the two",
+                bow=self.bow,
             )
 
     @property
@@ -122,8 +127,12 @@ class Tape(Entered, frozen=True):
         ):
             for value in getattr(self, name):
                 if value is not None and not (math.isfinite(value) and low_m <= value <= high_m):
-                    raise ValueError(
-                        f"{name}: each must be from {low_m:g} to {high_m:g} m, not {value!r}"
+                    raise EntryError(
+                        name,
+                        "each must be from {low} to {high}, not {value}",
+                        low=(low_m, "m"),
+                        high=(high_m, "m"),
+                        value=(value, "m") if math.isfinite(value) else repr(value),
                     )
 
     @property

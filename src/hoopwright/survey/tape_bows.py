@@ -3,6 +3,7 @@
 import math
 from dataclasses import dataclass
 
+from hoopwright.farm.entry_error import EntryError
 from hoopwright.farm.profile import RoundBow
 from hoopwright.quantity.working import Explained, Term, Working
 from hoopwright.survey.tapes import string_radius, tape_radius
@@ -44,9 +45,12 @@ def bow_from_string(
     """
     radius_m = string_radius(chord_m, offset_m)
     if 2 * radius_m < span_m:
-        raise ValueError(
-            f"offset_m: a bend of {radius_m:.3f} m radius is too tight for a span of {span_m:.3f} "
-            "m; measure string and offset again, or correct the span"
+        raise EntryError(
+            "offset_m",
+            "a bend of {radius} radius is too tight for a span of {span}; measure string and "
+            "offset again, or correct the span",
+            radius=(radius_m, "m"),
+            span=(span_m, "m"),
         )
     inputs = (
         Term("string", chord_m, "m"),

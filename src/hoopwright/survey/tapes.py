@@ -4,6 +4,8 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from hoopwright.farm.entry_error import EntryError
+
 Spot = tuple[float, float]
 
 CLOSE = 1e-12
@@ -66,9 +68,11 @@ def tape_radius(along_m: float, chord_m: float) -> float:
     if not (math.isfinite(chord_m) and chord_m > 0):
         raise ValueError("chord_m: the way across must have a length; measure it straight")
     if not (math.isfinite(along_m) and along_m > chord_m):
-        raise ValueError(
-            f"along_m: the tape along the tube must read more than the {chord_m:.3f} m straight "
-            "across; measure both between the same two places"
+        raise EntryError(
+            "along_m",
+            "the tape along the tube must read more than the {chord} straight across; measure both "
+            "between the same two places",
+            chord=(chord_m, "m"),
         )
     low, high = 0.0, math.pi
     while high - low > CLOSE * math.pi:
