@@ -13,12 +13,12 @@ a guide pipe are never shared between curtains, so they are whole as well.
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from itertools import pairwise
 
 from hoopwright.cover.cover import Cover
 from hoopwright.farm.catalogue import Catalogue, Part
-from hoopwright.farm.condition import FILM, PartState
+from hoopwright.farm.condition import FILM, PartState, State
 from hoopwright.farm.drive import GearedCrank
 from hoopwright.quantity.working import ENTERED, PRACTICE, Term, Working
 from hoopwright.survey.survey import Survey
@@ -27,6 +27,8 @@ from hoopwright.takeoff.places import Stretch, place_of, stretches_by_mark
 from hoopwright.takeoff.site import parts_by_key
 
 EXACT = 1e-9
+RULE = "Share of its length that a line of the condition keeps; the later line holds"
+WHOLE_RULE = f"{RULE}; what is bought is whole, rounded up, repairs over all places together"
 SOURCE = f"{ENTERED}; whole pieces: {PRACTICE}"
 
 
@@ -177,6 +179,23 @@ def keep_parts(
     return tuple(site.keep(need) for need in needs)
 
 
+@dataclass(frozen=True, slots=True)
+class _Verdict:
+    """What the lines about one family come to at one place.
+
+    Attributes:
+        gone: Share of the place where all is new.
+        repairs: Share that is new because of repairs.
+        state: Repair where some line repairs, else keep.
+        terms: The lines and what they say.
+    """
+
+    gone: float
+    repairs: float
+    state: State
+    terms: tuple[Term, ...]
+
+
 @dataclass(slots=True)
 class _Found:
     """What was found of the parts of one tunnel, while its needs are walked through.
@@ -188,6 +207,7 @@ class _Found:
         lone: Keys of parts that no two curtains share a stick of.
         families: Lines by family.
         repaired: Pieces of each part that repairs took so far, not rounded.
+        verdicts: What the lines come to, by family and place.
     """
 
     survey: Survey
@@ -196,6 +216,7 @@ class _Found:
     lone: frozenset[str]
     families: dict[str, tuple[tuple[int, PartState], ...]]
     repaired: dict[tuple[str, float], float] = field(default_factory=dict)
+    verdicts: dict[tuple[str, Place], _Verdict] = field(default_factory=dict)
 
     def keep(self, need: Need) -> Need:
         """Return a need with what stays of it."""
@@ -203,20 +224,35 @@ class _Found:
         lines = () if part is None else self.families.get(part.group, ())
         if part is None or not lines:
             return need
-        place = place_of(need, self.survey, self.stretches)
-        said = what_is_said(place, lines, self.survey.bows_m)
+        verdict = self._verdict(part.group, place_of(need, self.survey, self.stretches))
         step = self._step(part, need.quantity)
-        bought = self._bought(need, said, step)
+        bought = self._bought(need, verdict, step)
         kept = need.quantity - bought
         if kept <= EXACT:
             return need
-        repaired = any(s.line.state == "repair" for s in said)
-        return replace(
-            need,
+        return Need(
+            part=need.part,
+            quantity=need.quantity,
+            where=need.where,
+            marks=need.marks,
+            working=need.working,
+            place=need.place,
             kept=need.quantity if bought <= EXACT else kept,
-            state="repair" if repaired else "keep",
-            kept_working=_working(part, need.quantity, said, step),
+            state=verdict.state,
+            kept_working=_working(part, need.quantity, verdict, step),
         )
+
+    def _verdict(self, family: str, place: Place) -> _Verdict:
+        found = self.verdicts.get((family, place))
+        if found is None:
+            said = what_is_said(place, self.families[family], self.survey.bows_m)
+            found = self.verdicts[family, place] = _Verdict(
+                gone=max(0.0, 1.0 - sum(s.share for s in said if s.line.state != "replace")),
+                repairs=sum(s.lost for s in said if s.line.state == "repair"),
+                state="repair" if any(s.line.state == "repair" for s in said) else "keep",
+                terms=tuple(term for s in said for term in _said_terms(s)),
+            )
+        return found
 
     def _step(self, part: Part, quantity: float) -> float:
         """Return what is bought in one piece, in the part's unit; 0 for a run that is spliced."""
@@ -227,16 +263,14 @@ class _Found:
         sticks = quantity / part.holds
         return part.holds if abs(sticks - round(sticks)) < EXACT else quantity
 
-    def _bought(self, need: Need, said: tuple[Said, ...], step: float) -> float:
+    def _bought(self, need: Need, verdict: _Verdict, step: float) -> float:
         """Return what is bought of a need: what no line keeps, and its share of the repairs."""
-        repairs = sum(s.lost for s in said if s.line.state == "repair")
-        gone = 1.0 - sum(s.share for s in said if s.line.state != "replace")
         if step <= 0:
-            return min(need.quantity, need.quantity * max(0.0, gone + repairs))
+            return min(need.quantity, need.quantity * (verdict.gone + verdict.repairs))
         pieces = need.quantity / step
-        whole = _up(pieces * max(0.0, gone))
+        whole = _up(pieces * verdict.gone)
         before = self.repaired.get((need.part, step), 0.0)
-        after = before + pieces * repairs
+        after = before + pieces * verdict.repairs
         self.repaired[need.part, step] = after
         return min(need.quantity, step * (whole + _up(after) - _up(before)))
 
@@ -259,14 +293,13 @@ def _lone_parts(catalogue: Catalogue) -> frozenset[str]:
     return frozenset((*(bar.part for bar in catalogue.bars), *guides))
 
 
-def _working(part: Part, quantity: float, said: tuple[Said, ...], step: float) -> Working:
-    rule = "Share of its length that a line of the condition keeps; the later line holds"
-    if step > 0:
-        rule += "; what is bought is whole, rounded up, repairs over all places together"
-    terms = [Term("needed", quantity, "m" if part.counted_in == "m" else "count")]
-    for one in said:
-        terms.append(Term(f"line {one.number}, {one.line.state}", one.share, "share"))
-        if one.line.state == "repair":
-            name = f"line {one.number}, share to replace"
-            terms.append(Term(name, one.line.replace_share, "share"))
-    return Working("kept", rule, tuple(terms), SOURCE)
+def _working(part: Part, quantity: float, verdict: _Verdict, step: float) -> Working:
+    needed = Term("needed", quantity, "m" if part.counted_in == "m" else "count")
+    return Working("kept", WHOLE_RULE if step > 0 else RULE, (needed, *verdict.terms), SOURCE)
+
+
+def _said_terms(said: Said) -> Iterator[Term]:
+    yield Term(f"line {said.number}, {said.line.state}", said.share, "share")
+    if said.line.state == "repair":
+        name = f"line {said.number}, share to replace"
+        yield Term(name, said.line.replace_share, "share")
