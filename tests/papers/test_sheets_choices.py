@@ -1,7 +1,7 @@
 """The choices behind a plan in words."""
 
 import samples
-from hoopwright.farm import Farm, Heating, PlacedJumper
+from hoopwright.farm import Cut, Door, Farm, Heating, PlacedJumper, RigidSheet
 from hoopwright.papers.sheet import Row
 from hoopwright.papers.sheets_choices import choice_rows
 from papers.every_kind import drop_side, farm_of, tunnel_of, woven_side
@@ -110,3 +110,25 @@ def test_bench_and_winter_stand_with_the_farm() -> None:
     assert words["Sealer"] == "runs on along the edge"
     assert words["Price of one kWh"] == "$0.16"
     assert words["Degree-days"] == "900 K·day"
+
+
+def test_end_walls_are_told_with_openings_rails_and_seams() -> None:
+    plain = samples.tunnel()
+    cut = Cut(kind="fan", left_m=-0.5, sill_m=1.5, width_m=0.9, height_m=0.8)
+    front = plain.ends[0].but(
+        doors=(Door(width_m=1.2, height_m=2.0), Door(width_m=0.9, height_m=2.0, left_m=-3.0)),
+        cuts=(cut,),
+        rails_m=(1.0, 2.2),
+        seams_m=(2.2,),
+    )
+    sheet = RigidSheet(part="crank", cover_width_m=1.2, sheet_height_m=3.6, lap_m=0.1)
+    back = plain.ends[1].but(film=None, rigid=sheet)
+    words = told(farm_of(plain.but(ends=(front, back))))
+    assert words["Front end"].split("; ")[1:] == [
+        "door 1.200 m wide, 2.000 m high",
+        "door 0.900 m wide, 2.000 m high, left edge -3.000 m",
+        "fan 0.900 m wide, 0.800 m high, left edge -0.500 m, sill 1.500 m above the ground",
+        "rails at 1.000 m, 2.200 m",
+        "seams at 2.200 m",
+    ]
+    assert words["Back end"].endswith("each covers 1.200 m and is 3.600 m high, laps 0.100 m")

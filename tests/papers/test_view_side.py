@@ -3,7 +3,7 @@
 import pytest
 
 import samples
-from hoopwright.farm import BowReading, SideReading, Tape, Tunnel
+from hoopwright.farm import BowReading, RigidSheet, SideReading, Tape, Tunnel
 from hoopwright.farm.change import add_seam, move_hip
 from hoopwright.papers.scene import Handle, Line, Polygon, Polyline, View, points_of
 from papers.every_kind import drawn
@@ -86,10 +86,10 @@ def test_ground_and_boards_run_from_bow_to_bow_as_read() -> None:
         for bow, hip_m, ground_m in ((1, 1.5, 0.0), (9, 1.4, -0.4), (17, 1.5, 0.1))
     )
     views = drawn(plain.but(frame=plain.frame.but(tape=Tape(bows=rows))))[0]
-    (ground,) = _lines(views.first_side, "ground")
-    (hip,) = _lines(views.first_side, "hip")
-    assert isinstance(ground, Polyline)
-    assert isinstance(hip, Polyline)
+    assert not _lines(views.first_side, "ground")
+    lines = [s for s in _lines(views.first_side, "unread") if isinstance(s, Polyline)]
+    (ground,) = [s for s in lines if s.mark == ""]
+    (hip,) = [s for s in lines if s.mark == "side/0/hip"]
     # Bows 1, 5, 9 and 17 stand at 0, 6, 12 and 24 m; half way to bow 9 the ground lies at -0.2 m.
     found = dict(ground.points)
     assert [found[x] for x in (0.0, 6.0, 12.0, 24.0)] == pytest.approx([0.0, -0.2, -0.4, 0.1])
@@ -97,6 +97,37 @@ def test_ground_and_boards_run_from_bow_to_bow_as_read() -> None:
     assert views.first_side.box[1] == -0.4
     bow = next(s for s in views.first_side.shapes if isinstance(s, Line) and s.mark == "bow/8")
     assert bow.ends[1] == -0.4
+    assert "interpolated and drawn dashed" in views.first_side.described
+    assert "interpolated" not in views.second_side.described
+
+
+def test_bays_between_two_readings_are_drawn_full_and_the_others_dashed() -> None:
+    plain = samples.tunnel()
+    rows = tuple(
+        BowReading(bow=bow, sides=(SideReading(ground_m=-0.1), SideReading())) for bow in (3, 4, 5)
+    )
+    view = drawn(plain.but(frame=plain.frame.but(tape=Tape(bows=rows))))[0].first_side
+    (full,) = _lines(view, "ground")
+    # Bows 3 to 5 stand from 3 to 6 m.
+    assert [x for x, _y in points_of(full)] == pytest.approx([3.0, 4.5, 6.0])
+    dashed = [[x for x, _y in points_of(s)] for s in _lines(view, "unread")]
+    assert [(min(xs), max(xs)) for xs in dashed] == [
+        (pytest.approx(-0.6096), 0.0),
+        (0.0, 3.0),
+        (6.0, 24.0),
+        (24.0, pytest.approx(24.6096)),
+    ]
+
+
+@pytest.mark.parametrize("style", ["rigid", "end wall"])
+def test_end_walls_are_seen_from_the_side_and_from_above(style: str) -> None:
+    plain = samples.tunnel()
+    front = plain.ends[0]
+    if style == "rigid":
+        front = front.but(film=None, rigid=RigidSheet(part="crank"))
+    views = drawn(plain.but(ends=(front, plain.ends[1].but(film=None))))[0]
+    for view in (views.first_side, views.plan, views.second_side):
+        assert [s.mark for s in _lines(view, style)] == ["end/0"]
 
 
 def test_ground_that_was_not_read_is_one_level_line() -> None:

@@ -121,6 +121,7 @@ INKS: dict[Style, Ink] = {
     "open": Ink("hardware", 1.2, (4, 3), strength=0.8, smooth=True),
     "bar": Ink("hardware", 3.0),
     "hip": Ink("timber", 3.0),
+    "unread": Ink("timber", 2.0, (4, 3)),
     "seam": Ink("roof", 2.0, (5, 2), fill=0.30),
     "split": Ink("hardware", 2.0),
     "proposed": Ink("text", 2.6, (5, 3)),

@@ -39,6 +39,7 @@ Style = Literal[
     "open",
     "bar",
     "hip",
+    "unread",
     "seam",
     "split",
     "proposed",
@@ -52,8 +53,8 @@ Style = Literal[
 
 What has the style "open" is the outline of a roll or rod where it lies when the curtain is open;
 "proposed" is a split that is offered and not chosen. "kept" and "repaired" is what stays of the
-old skin. "dimension" is also the line at which a view
-is broken off.
+old skin. "unread" is a height interpolated between bows where it was read. "dimension" is also the
+line at which a view is broken off.
 """
 
 STYLES: tuple[Style, ...] = Style.__args__  # type: ignore[attr-defined]  # known at run time only

@@ -11,7 +11,7 @@ from hoopwright.farm.farm import Farm, Tunnel
 from hoopwright.farm.frame import EvenBows
 from hoopwright.farm.profile import Profile
 from hoopwright.farm.side import ROLLING, Panel, Side
-from hoopwright.farm.skin import Covering, End, Layers
+from hoopwright.farm.skin import Covering, Cut, Door, End, Layers, RigidSheet
 from hoopwright.inflation.hoses import feed_hose, jumper_hose
 from hoopwright.papers.sheet import SECTION, TEXT, Row, wide_row
 from hoopwright.papers.side_words import (
@@ -186,14 +186,45 @@ def _board_words(tunnel: Tunnel, number: int, units: Units) -> str:
 
 
 def _end_words(end: End, farm: Farm) -> str:
-    if end.film is None:
-        return "not covered with film"
-    doors = [
-        f"door {show(door.width_m, 'm', farm.units)} wide, "
-        f"{show(door.height_m, 'm', farm.units)} high"
-        for door in end.doors
-    ]
-    return "; ".join((_film(end.film, farm), *doors))
+    closed = "not covered with film"
+    if end.film is not None:
+        closed = _film(end.film, farm)
+    elif end.rigid is not None:
+        closed = _rigid_words(end.rigid, farm)
+    return "; ".join((closed, *_opening_words(end, farm.units), *_level_words(end, farm.units)))
+
+
+def _rigid_words(sheet: RigidSheet, farm: Farm) -> str:
+    units = farm.units
+    return (
+        f"{farm.catalogue.part(sheet.part).name}, each covers "
+        f"{show(sheet.cover_width_m, 'm', units)} and is {show(sheet.sheet_height_m, 'm', units)} "
+        f"high, laps {show(sheet.lap_m, 'm', units)}"
+    )
+
+
+def _opening_words(end: End, units: Units) -> Iterable[str]:
+    """Yield doors, vents and fan openings in words."""
+    for door in end.doors:
+        place = "" if door.left_m is None else f", left edge {show(door.left_m, 'm', units)}"
+        yield f"door {_size_words(door, units)}{place}"
+    for cut in end.cuts:
+        yield (
+            f"{cut.kind} {_size_words(cut, units)}, left edge {show(cut.left_m, 'm', units)}, "
+            f"sill {show(cut.sill_m, 'm', units)} above the ground"
+        )
+
+
+def _size_words(opening: Door | Cut, units: Units) -> str:
+    width, height = (show(x, "m", units) for x in (opening.width_m, opening.height_m))
+    return f"{width} wide, {height} high"
+
+
+def _level_words(end: End, units: Units) -> Iterable[str]:
+    """Yield rails and seams in words."""
+    for name, heights_m in (("rails", end.rails_m), ("seams", end.seams_m)):
+        if heights_m:
+            yield f"{name} at {', '.join(show(y, 'm', units) for y in heights_m)}"
 
 
 def _inflated(tunnel: Tunnel) -> str:

@@ -97,8 +97,10 @@ def _frame(subject: Subject) -> Iterator[Shape]:
         edge_m = half_m if side == 0 else -half_m
         yield Line(f"side/{side}/baseboard", "board", (0.0, edge_m, length_m, edge_m))
     for number, at_m in enumerate((0.0, length_m)):
-        if subject.tunnel.ends[number].film is not None:
-            yield Line(f"end/{number}", "end wall", (at_m, -half_m, at_m, half_m))
+        wall = subject.chosen.cover.ends[number]
+        if wall.closed != "open":
+            style: Style = "rigid" if wall.closed == "rigid" else "end wall"
+            yield Line(wall.mark, style, (at_m, -half_m, at_m, half_m))
 
 
 def _seams(subject: Subject) -> Iterator[Shape]:

@@ -8,7 +8,7 @@ Source:
 """
 
 from collections.abc import Iterator
-from itertools import pairwise
+from itertools import groupby, pairwise
 
 from hoopwright.cover.cover import FixedSpan
 from hoopwright.papers.scene import (
@@ -49,7 +49,7 @@ def draw_side(subject: Subject, side: int) -> View:
     survey, chosen = subject.survey, subject.tunnel.sides[side]
     tail_m = subject.tunnel.skin.allowances.end_tail_m
     shapes = (
-        _ground(subject, side),
+        *_ground(subject, side),
         *_roof(subject, side),
         *_fixed(subject, side),
         *draw_curtains(subject, side),
@@ -67,22 +67,42 @@ def draw_side(subject: Subject, side: int) -> View:
         title=f"{chosen.name} · front end at the left",
         described=f"Elevation of the {chosen.name}: {len(chosen.panels)} curtains, "
         f"{len(chosen.splits)} splits. The front end is at the left; the roof is shown up to "
-        f"{subject.size(cut_height(subject, side))}.",
+        f"{subject.size(cut_height(subject, side))}.{_told(subject, side)}",
         box=(-tail_m, _lowest(subject, side), survey.length_m + tail_m, cut_height(subject, side)),
         shapes=shapes,
     )
 
 
-def _ground(subject: Subject, side: int) -> Shape:
-    """Return the ground line, from bow to bow as read where it was read."""
+def _told(subject: Subject, side: int) -> str:
+    """Return what is said of heights that were read at some bows alone."""
+    lines = subject.survey.taped.lines[side]
+    some = [line.read for line in (lines.hip, lines.baseboard, lines.ground) if any(line.read)]
+    if all(all(read) for read in some):
+        return ""
+    return " Heights between the bows where they were read are interpolated and drawn dashed."
+
+
+def _ground(subject: Subject, side: int) -> Iterator[Shape]:
+    """Yield the ground line, from bow to bow as read where it was read."""
     survey, line = subject.survey, subject.survey.taped.lines[side].ground
     tail_m = subject.tunnel.skin.allowances.end_tail_m
     left_m, right_m = -tail_m, survey.length_m + tail_m
     if not any(line.read):
-        return Line("", "ground", (left_m, 0.0, right_m, 0.0))
-    spots = zip(survey.bows_m, line.heights_m, strict=True)
-    front, back = (left_m, line.heights_m[0]), (right_m, line.heights_m[-1])
-    return Polyline("", "ground", (front, *spots, back))
+        yield Line("", "ground", (left_m, 0.0, right_m, 0.0))
+        return
+    yield Line("", "unread", (left_m, line.heights_m[0], 0.0, line.heights_m[0]))
+    yield from _as_read(subject, "", "ground", line)
+    yield Line("", "unread", (survey.length_m, line.heights_m[-1], right_m, line.heights_m[-1]))
+
+
+def _as_read(subject: Subject, mark: str, style: Style, line: HeightLine) -> Iterator[Shape]:
+    """Yield a line of heights in stretches: a bay between two readings, and all that is not."""
+    bows_m, heights_m = subject.survey.bows_m, line.heights_m
+    bays = list(pairwise(zip(bows_m, heights_m, line.read, strict=True)))
+    for read, run in groupby(bays, lambda bay: bay[0][2] and bay[1][2]):
+        stretch = list(run)
+        spots = (stretch[0][0], *(after for _before, after in stretch))
+        yield Polyline(mark, style if read else "unread", tuple((x, y) for x, y, _read in spots))
 
 
 def _lowest(subject: Subject, side: int) -> float:
@@ -90,12 +110,13 @@ def _lowest(subject: Subject, side: int) -> float:
     return min(0.0, *subject.survey.taped.lines[side].ground.heights_m)
 
 
-def _board(subject: Subject, mark: str, style: Style, line: HeightLine) -> Shape:
-    """Return the top of a board, from bow to bow as read where it was read."""
-    bows_m, heights_m = subject.survey.bows_m, line.heights_m
-    if not any(line.read):
-        return Line(mark, style, (0.0, heights_m[0], bows_m[-1], heights_m[0]))
-    return Polyline(mark, style, tuple(zip(bows_m, heights_m, strict=True)))
+def _board(subject: Subject, mark: str, style: Style, line: HeightLine) -> Iterator[Shape]:
+    """Yield the top of a board, from bow to bow as read where it was read."""
+    if any(line.read):
+        yield from _as_read(subject, mark, style, line)
+    else:
+        low_m = line.heights_m[0]
+        yield Line(mark, style, (0.0, low_m, subject.survey.bows_m[-1], low_m))
 
 
 def cut_height(subject: Subject, side: int) -> float:
@@ -193,16 +214,18 @@ def _frame(subject: Subject, side: int) -> Iterator[Shape]:
     length_m, base_m, hip_m = survey.length_m, boards.baseboard_height_m, boards.hip_height_m
     baseboard = f"side/{side}/baseboard"
     yield Polygon(baseboard, "board", rectangle(0.0, 0.0, length_m, base_m))
-    yield _board(subject, baseboard, "board", lines.baseboard)
+    yield from _board(subject, baseboard, "board", lines.baseboard)
     hip, ends = f"side/{side}/hip", (0.0, hip_m, length_m, hip_m)
     if boards.gutter_drop_m is not None:
         gutter = rectangle(0.0, hip_m - boards.gutter_drop_m, length_m, hip_m)
         yield Polygon(hip, "board", gutter)
-    yield _board(subject, hip, "hip", lines.hip)
+    yield from _board(subject, hip, "hip", lines.hip)
     yield Handle(hip, "hip", ends, (0.0, hip_m), "hip", "up")
     for number, at_m in enumerate((0.0, length_m)):
-        if subject.tunnel.ends[number].film is not None:
-            yield Line(f"end/{number}", "end wall", (at_m, 0.0, at_m, cut_m))
+        wall = subject.chosen.cover.ends[number]
+        if wall.closed != "open":
+            style: Style = "rigid" if wall.closed == "rigid" else "end wall"
+            yield Line(wall.mark, style, (at_m, 0.0, at_m, cut_m))
 
 
 def _splits(subject: Subject, side: int) -> Iterator[Shape]:

@@ -22,6 +22,7 @@ ENTRIES: tuple[tuple[Style, str], ...] = (
     ("proposed", "proposed split"),
     ("seam", "cross seam"),
     ("hip", "hip board"),
+    ("unread", "between readings"),
     ("bow", "bow"),
     ("bar", "roll bar"),
     ("open", "bar when open"),
