@@ -2,7 +2,7 @@
 
 Film is bought by the roll, and a roll often yields sheets of both layers. Each roll's price is
 shared by area among the sheets cut from it, so that its waste falls on all of them alike. Tax and
-freight are left out.
+freight are left out, and what stays of the old skin costs nothing.
 """
 
 from dataclasses import dataclass
@@ -42,9 +42,9 @@ class SecondLayer:
         """Return how the cost was got."""
         return Working(
             "second_layer_cost",
-            "Inner sheets at their share by area of each roll's price, waste included, all parts "
-            "for the air between the layers, and the wage for the sealing bench; without tax and "
-            "freight.",
+            "Inner sheets that are bought, at their share by area of each roll's price, waste "
+            "included, all parts bought for the air between the layers, and the wage for the "
+            "sealing bench; what stays of them costs nothing; without tax and freight.",
             (
                 Term("inner film", self.film, "money"),
                 Term("parts for the air", self.parts, "money"),
