@@ -1,8 +1,10 @@
 """The outline of an end wall and what lies in it."""
 
 import math
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import pairwise
 
 from hoopwright.farm.end_places import Box
@@ -15,6 +17,7 @@ TINY_M = 1e-9
 
 Point = tuple[float, float]
 Reach = tuple[float, float]
+Half = tuple[tuple[float, ...], tuple[float, ...]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,18 +28,19 @@ class EndShape:
         curve: The outside of a bow, seen from the front.
         mirrored: Whether it is seen from the back.
         outline: From the left foot over the ridge to the right foot, m.
-        top: Number of the outline's highest point.
+        halves: Left and right half of it, each from the foot to the ridge: heights and places
+            across, m.
     """
 
     curve: BowCurve
     mirrored: bool
     outline: tuple[Point, ...]
-    top: int
+    halves: tuple[Half, Half]
 
     @property
     def height_m(self) -> float:
         """Return the height of the ridge, m."""
-        return self.outline[self.top][1]
+        return self.halves[0][0][-1]
 
     def reach_at(self, height_m: float) -> Reach:
         """Return from where to where the outline reaches at a height of the wall, m."""
@@ -58,9 +62,9 @@ class EndShape:
     def _edges(self, low_m: float, high_m: float) -> tuple[list[float], list[float]]:
         top_m = self.height_m
         ends = [self.reach_at(min(max(y, 0.0), top_m)) for y in (low_m, high_m)]
-        rising, falling = self.outline[: self.top + 1], self.outline[self.top :]
-        lefts = [x for x, y in rising if low_m < y < high_m]
-        rights = [x for x, y in falling if low_m < y < high_m]
+        lefts, rights = (
+            across[bisect_right(up, low_m) : bisect_left(up, high_m)] for up, across in self.halves
+        )
         return [ends[0][0], ends[1][0], *lefts], [ends[0][1], ends[1][1], *rights]
 
     def holds(self, box: Box) -> bool:
@@ -120,6 +124,7 @@ class EndShape:
         return clipped_m2(self.outline, cell)
 
 
+@lru_cache(maxsize=32)
 def end_shape(curve: BowCurve, number: int) -> EndShape:
     """Return the shape of an end wall.
 
@@ -131,7 +136,12 @@ def end_shape(curve: BowCurve, number: int) -> EndShape:
     if number == 1:
         points = tuple((-x, y) for x, y in reversed(points))
     top = max(range(len(points)), key=lambda n: points[n][1])
-    return EndShape(curve, number == 1, points, top)
+    left, right = points[: top + 1], tuple(reversed(points[top:]))
+    return EndShape(curve, number == 1, points, (_half(left), _half(right)))
+
+
+def _half(rising: tuple[Point, ...]) -> Half:
+    return tuple(y for _x, y in rising), tuple(x for x, _y in rising)
 
 
 def _with_widest(curve: BowCurve) -> tuple[Point, ...]:

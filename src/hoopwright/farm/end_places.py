@@ -148,6 +148,8 @@ def free_spot(
     best: Box | None = None
     least_m2 = 0.0
     for low_m in _sills(profile, wanted.low_m, height_m, on_ground=on_ground):
+        if best is not None and (low_m - wanted.low_m) ** 2 >= least_m2:
+            break
         left_m, right_m = room_across(profile, number, low_m, low_m + height_m)
         for x in _lefts(left_m, right_m - width_m, wanted.left_m, width_m, taken):
             box = Box(x, low_m, x + width_m, low_m + height_m)
@@ -160,13 +162,14 @@ def free_spot(
 def _sills(
     profile: Profile, wanted_m: float, height_m: float, *, on_ground: bool
 ) -> tuple[float, ...]:
-    """Return the heights of the lower edge that are tried."""
+    """Return the heights of the lower edge that are tried, the nearest first."""
     if on_ground:
         return (0.0,) if height_m < ridge_height(profile) else ()
     steps = int(max(0.0, ridge_height(profile) - height_m) / STEP_M)
-    grid = (n * STEP_M for n in range(steps + 1))
-    fits = wanted_m + height_m < ridge_height(profile)
-    return (*((wanted_m,) if fits else ()), *grid)
+    tried = [n * STEP_M for n in range(steps + 1)]
+    if wanted_m + height_m < ridge_height(profile):
+        tried.append(wanted_m)
+    return tuple(sorted(tried, key=lambda low_m: abs(low_m - wanted_m)))
 
 
 def _lefts(
