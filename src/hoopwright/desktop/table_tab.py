@@ -109,6 +109,10 @@ class Tab(QWidget):
             label = QLabel()
             self.bar.insertWidget(len(self._figures), label)
             self._figures.append(label)
+        while len(self._figures) > len(totals):
+            label = self._figures.pop()
+            self.bar.removeWidget(label)
+            label.deleteLater()
         words = QCoreApplication.translate("Tables", "{label} {figure}")
         for label, total in zip(self._figures, totals, strict=True):
             label.setText(words.format(label=total.label, figure=total.text))
