@@ -38,6 +38,7 @@ from hoopwright.farm import (
     Tunnel,
 )
 from hoopwright.farm.change import with_tunnel_value
+from hoopwright.farm.change_tape import with_bow_value
 from hoopwright.plan import plan
 from hoopwright.quantity.finding import Finding
 from hoopwright.quantity.working import phrase, words
@@ -231,6 +232,16 @@ def test_bows_and_bays_are_told_in_words() -> None:
     (finding,) = found(bays_counted_as_bows(), "frame.bows_not_bays")
     assert "23 bows make 22 bays" in words(finding.what, "imperial")
     assert "22 bows make 21 bays of 4' 0\" = 84' 0\"" in words(finding.mend, "imperial")
+
+
+def test_readings_of_a_bow_past_the_last_stand_against_fewer_bows() -> None:
+    made = bays_counted_as_bows()
+    read = with_bow_value(made, 23, ("dip_m",), 0.02)
+    (finding,) = found(read, "frame.bows_not_bays")
+    assert finding.mended is None
+    assert words(finding.mend, "imperial").startswith("First clear what is entered for bows past")
+    (free,) = found(with_bow_value(made, 22, ("dip_m",), 0.02), "frame.bows_not_bays")
+    assert free.mended is not None
 
 
 def test_near_miss_tells_the_amount_and_the_saving() -> None:

@@ -13,6 +13,14 @@ from hoopwright.quantity.working import DERIVED, Phrase
 from hoopwright.survey import Survey
 
 
+def mend_or_none(make: Callable[[], Tunnel]) -> Tunnel | None:
+    """Return the mended tunnel, or None where other entries do not allow it."""
+    try:
+        return make()
+    except ValueError:
+        return None
+
+
 @dataclass(frozen=True, slots=True)
 class Case:
     """One tunnel and all that is known of it.

@@ -1,13 +1,14 @@
 """Rules about the frame: bows and bays, length, hip boards, doors."""
 
 from collections.abc import Iterator
+from functools import partial
 
-from hoopwright.checks.case import Case
+from hoopwright.checks.case import Case, mend_or_none
 from hoopwright.farm import EvenBows, MeasuredBow, RoundBow
 from hoopwright.farm.change import fit_to_frame, move_hip, whole_bays, with_tunnel_value
 from hoopwright.farm.side import MOVING, ROLLING
 from hoopwright.quantity.finding import Finding
-from hoopwright.quantity.working import ENTERED, PRACTICE, phrase
+from hoopwright.quantity.working import ENTERED, PRACTICE, Phrase, phrase
 
 LENGTH_BAND_M = 0.02
 LEAST_SIDE_M = 0.3
@@ -42,8 +43,12 @@ def bows_not_bays(case: Case) -> Iterator[Finding]:
             spacing=(spacing_m, "m"),
             length=(frame.length_m, "m"),
         )
-        fitted = frame.but(bows=frame.bows.but(count=bays + 1))
-        mended = fit_to_frame(case.tunnel, fitted)
+        bows = frame.bows.but(count=bays + 1)
+        # What was entered for bows past the last one stands against it.
+        mended = mend_or_none(lambda: fit_to_frame(case.tunnel, frame.but(bows=bows)))
+        if mended is None:
+            first = "First clear what is entered for bows past the last. "
+            mend = Phrase(first + mend.template, mend.terms)
     yield case.finding(
         "frame.bows_not_bays",
         "fault",
@@ -117,7 +122,7 @@ def hip_above_shoulder(case: Case) -> Iterator[Finding]:
             phrase("Lower the hip board to the top of the leg.")
             if can
             else phrase("Reckon with a harder crank, or build the hip board out from the bow."),
-            move_hip(case.tunnel, (n,), leg_m) if can else None,
+            mend_or_none(partial(move_hip, case.tunnel, (n,), leg_m)) if can else None,
             STRAIGHT_SIDES,
         )
 

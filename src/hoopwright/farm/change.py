@@ -12,6 +12,7 @@ from hoopwright.farm.catalogue import Catalogue
 from hoopwright.farm.entered import Entered
 from hoopwright.farm.farm import Farm, Tunnel, fits_bar, fits_drive
 from hoopwright.farm.frame import EvenBows, Frame, ListedBows, bow_positions
+from hoopwright.farm.hip_readings import moved_readings
 from hoopwright.farm.side import CrankPlace, Panel, Side, SideKind, Split
 
 FieldPath = tuple[str | int, ...]
@@ -256,17 +257,30 @@ def remove_seam(tunnel: Tunnel, index: int) -> Tunnel:
 def hip_range(tunnel: Tunnel, side: int) -> tuple[float, float]:
     """Return between which heights a hip board can stand, m."""
     profile = tunnel.frame.profile
-    low = max(tunnel.frame.boards[side].baseboard_height_m, tunnel.sides[side].shut_height_m)
-    return low + 0.1, profile.peak_height_m - 0.1
+    boards = tunnel.frame.boards[side]
+    lows = [boards.baseboard_height_m, tunnel.sides[side].shut_height_m]
+    for row in tunnel.frame.tape.bows:
+        read = row.sides[side]
+        if read.hip_m is not None:
+            under = [low for low in (read.baseboard_m, read.ground_m) if low is not None]
+            lows += [boards.hip_height_m - (read.hip_m - low) for low in under]
+    return max(lows) + 0.1, profile.peak_height_m - 0.1
 
 
 def move_hip(tunnel: Tunnel, sides: tuple[int, ...], height_m: float) -> Tunnel:
-    """Return the tunnel with the hip board, and the hip seam on it, at another height."""
+    """Return the tunnel with the hip board, and the hip seam on it, at another height.
+
+    Readings taken at the board move with it.
+    """
+    frame = tunnel.frame
     for side in sides:
         low, high = hip_range(tunnel, side)
         spot = min(max(height_m, low), high)
-        tunnel = _with_value(tunnel, ("frame", "boards", side, "hip_height_m"), spot)
-    return tunnel
+        by_m = spot - frame.boards[side].hip_height_m
+        boards = list(frame.boards)
+        boards[side] = boards[side].but(hip_height_m=spot)
+        frame = frame.but(boards=(boards[0], boards[1]), tape=moved_readings(frame, side, by_m))
+    return tunnel.but(frame=frame)
 
 
 def set_crank_end(tunnel: Tunnel, side: int, panel: int, end: CrankPlace) -> Tunnel:

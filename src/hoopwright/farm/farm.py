@@ -83,9 +83,13 @@ def _check_stretch(label: str, line: PartState | Shade | None, count: int) -> No
     for name in ("from_bow", "to_bow"):
         bow = None if line is None else getattr(line, name)
         if bow is not None and bow > count:
-            raise ValueError(
-                f"{label}.{name}: there is no bow {bow}; this tunnel has {count} bows, which make "
-                f"{count - 1} bays"
+            raise EntryError(
+                f"{label}.{name}",
+                "there is no bow {bow}; this tunnel has {count} bows, which make {bays} bays. End "
+                "the stretch at another bow first, or set more bows",
+                bow=bow,
+                count=count,
+                bays=count - 1,
             )
 
 

@@ -147,9 +147,13 @@ def _check_tape(frame: Frame, top_m: float) -> None:
     count = len(bow_positions(frame.bows))
     for reading in frame.tape.bows:
         if reading.bow > count:
-            raise ValueError(
-                f"tape.bows: there is no bow {reading.bow}; this tunnel has {count} bows, which "
-                f"make {count - 1} bays"
+            raise EntryError(
+                "tape.bows",
+                "there is no bow {bow}; this tunnel has {count} bows, which make {bays} bays. "
+                "Clear the readings of that bow first, or set more bows",
+                bow=reading.bow,
+                count=count,
+                bays=count - 1,
             )
         _check_girth(frame, top_m, reading, "over_hips_m")
         _check_girth(frame, top_m, reading, "over_baseboards_m")

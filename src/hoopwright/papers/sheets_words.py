@@ -7,6 +7,7 @@ from hoopwright.checks.variant import TunnelPlan
 from hoopwright.cover.cover import CurtainSpan
 from hoopwright.curtain.curtain import CurtainWork
 from hoopwright.farm.farm import Farm, Tunnel
+from hoopwright.fit.telling import OVER_WORDS
 from hoopwright.inflation.inflation import Seal
 from hoopwright.order.order import Line, ReuseLine
 from hoopwright.papers.cautions import CAUTIONS
@@ -243,7 +244,7 @@ def _explanations(farm: Farm, plan: Plan) -> Iterator[Explanation]:
 
 def _tunnel_explanations(farm: Farm, tunnel: Tunnel, planned: TunnelPlan) -> Iterator[Explanation]:
     name, chosen = tunnel.name, planned.chosen
-    yield from _of(f"{name}, frame", planned.survey)
+    yield from _frame_explanations(name, planned)
     yield from _of(f"{name}, skin", chosen.cover)
     for piece in chosen.cover.pieces:
         yield from _of(f"{name}, {piece.name}", piece)
@@ -273,6 +274,18 @@ def _tunnel_explanations(farm: Farm, tunnel: Tunnel, planned: TunnelPlan) -> Ite
             yield what, need.kept_working, need.kept, unit
     for sheet in chosen.sheets.kept:
         yield from _of(f"{name}, {sheet.piece.name}, stays", sheet)
+
+
+def _frame_explanations(name: str, planned: TunnelPlan) -> Iterator[Explanation]:
+    """Yield the frame as built and as read, and how sure each width is."""
+    taped = planned.survey.taped
+    yield from _of(f"{name}, frame", planned.survey)
+    yield from _of(f"{name}, readings", taped)
+    for spread in (taped.hips, taped.baseboards):
+        if spread is not None:
+            yield from _of(f"{name}, girths {OVER_WORDS[spread.over]}", spread)
+    for sheet in planned.fit.sheets:
+        yield from _of(f"{name}, {sheet.name}, stock widths", sheet)
 
 
 def _held_explanations(tunnel: Tunnel, planned: TunnelPlan) -> Iterator[Explanation]:

@@ -1,0 +1,134 @@
+"""Whatever was read and entered of a standing frame, it is planned, or refused in words."""
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from hoopwright.farm import (
+    BowReading,
+    Cut,
+    Door,
+    EvenBows,
+    Farm,
+    PartState,
+    Rain,
+    SideReading,
+    Tape,
+    Tunnel,
+)
+from hoopwright.farm.change import move_hip, with_tunnel
+from hoopwright.papers.plan_text import plan_to_text
+from hoopwright.plan import plan
+from samples import small_farm, tunnel
+
+BOWS = 9
+
+
+def maybe(low: float, high: float) -> st.SearchStrategy[float | None]:
+    return st.none() | st.floats(low, high)
+
+
+SIDES = st.builds(
+    SideReading, hip_m=maybe(1.3, 1.8), baseboard_m=maybe(0.1, 0.6), ground_m=maybe(-0.4, 0.6)
+)
+
+
+@st.composite
+def standing_tunnels(draw: st.DrawFn) -> Tunnel:
+    """Draw tunnels of nine bows with readings, odd lengths, openings and old parts."""
+    bows = sorted(draw(st.sets(st.integers(1, BOWS), max_size=5)))
+    rows = [
+        BowReading(
+            bow=bow,
+            over_hips_m=draw(maybe(9.6, 10.4)),
+            over_baseboards_m=draw(maybe(11.5, 13.0)),
+            dip_m=draw(maybe(-0.1, 0.2)),
+            sides=(draw(SIDES), draw(SIDES)),
+        )
+        for bow in bows
+    ]
+    pairs = st.tuples(maybe(11.5, 12.6), maybe(11.5, 12.6))
+    tape = Tape(
+        bows=tuple(row for row in rows if not row.is_empty),
+        hip_lengths_m=draw(pairs),
+        base_lengths_m=draw(pairs),
+        diagonals_m=draw(st.tuples(maybe(14.0, 15.0), maybe(14.0, 15.0))),
+        leans_m=draw(st.tuples(maybe(-0.2, 0.2), maybe(-0.2, 0.2))),
+    )
+    made = tunnel()
+    frame = made.frame.but(
+        bows=EvenBows(count=BOWS, spacing_m=1.5),
+        length_m=draw(st.sampled_from([12.0, 10.5, 13.5])),
+        tape=tape,
+    )
+    cuts = draw(
+        st.lists(st.builds(Cut, left_m=st.floats(-4, 4), sill_m=st.floats(0, 4)), max_size=2)
+    )
+    doors = draw(
+        st.lists(st.builds(Door, width_m=st.floats(0.5, 5), height_m=st.floats(1, 4)), max_size=2)
+    )
+    front = made.ends[0].but(cuts=tuple(cuts), doors=tuple(doors))
+    families = ("Film", "Curtains")
+    condition = draw(
+        st.lists(
+            st.builds(
+                PartState,
+                family=st.sampled_from(families),
+                where=st.sampled_from(["everywhere", "roof", "first_side", "front_end"]),
+                to_bow=st.sampled_from([None, 4, BOWS]),
+                state=st.sampled_from(["keep", "repair", "replace"]),
+            ),
+            max_size=3,
+        )
+    )
+    return made.but(
+        frame=frame,
+        ends=(front, made.ends[1]),
+        condition=tuple(condition),
+        rain=draw(st.sampled_from([None, Rain()])),
+    )
+
+
+def farm_of(made: Tunnel) -> Farm:
+    return small_farm(made)
+
+
+@given(standing_tunnels())
+@settings(max_examples=60, deadline=None)
+def test_any_standing_frame_is_planned_and_every_mend_stands(made: Tunnel) -> None:
+    farm = farm_of(made)
+    planned = plan(farm)
+    assert plan_to_text(farm, planned)
+    for finding in planned.findings:
+        if finding.mended is not None:
+            again = plan(with_tunnel(farm, 0, finding.mended))
+            codes = [f.code for f in again.findings if f.where == finding.where]
+            before = [f.code for f in planned.findings if f.where == finding.where]
+            assert codes.count(finding.code) < before.count(finding.code), finding.code
+
+
+@given(standing_tunnels(), st.floats(0.9, 2.4))
+@settings(max_examples=40, deadline=None)
+def test_a_hip_board_can_be_moved_over_any_readings_or_is_refused(
+    made: Tunnel, height_m: float
+) -> None:
+    try:
+        moved = move_hip(made, (0, 1), height_m)
+    except ValueError as refusal:
+        refused = str(refusal)
+    else:
+        refused = ""
+        assert plan(farm_of(moved)).tunnels[0].survey.roof_girth_m > 0
+    assert not refused or "over_hips_m" in refused
+
+
+@given(standing_tunnels())
+@settings(max_examples=40, deadline=None)
+def test_the_longest_girth_read_governs_the_sheet(made: Tunnel) -> None:
+    survey = plan(farm_of(made)).tunnels[0].survey
+    read_m = [r.over_hips_m for r in made.frame.tape.bows if r.over_hips_m is not None]
+    if read_m:
+        assert survey.roof_girth_m == max(read_m)
+        assert survey.taped.hips is not None
+        assert survey.taped.hips.governing_m == max(read_m)
+    else:
+        assert survey.taped.hips is None
