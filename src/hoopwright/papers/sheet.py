@@ -7,6 +7,7 @@ it carries its result, so that programs that do not calculate show the right fig
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
+from functools import cache
 from typing import Literal, NamedTuple
 
 Kind = Literal[
@@ -177,6 +178,7 @@ HEAD = Look("head")
 TEXT = Look("cell")
 
 
+@cache
 def column_letters(number: int) -> str:
     """Return the letters of a column counted from 1."""
     letters = ""

@@ -1,31 +1,19 @@
 """The takeoff workbook: sheets as values turned into the bytes of an XLSX file.
 
-Every formula is written with the result it has, so that previews, phones and programs that do
-not calculate show the same figures as those that do; see `hoopwright.papers.sheet_results`. The
-same plan gives the same bytes.
+The library writes the book, its looks and its pages; the rows, with a result beside every formula,
+come from `hoopwright.papers.sheet_rows`. The same plan gives the same bytes.
 """
 
 import zipfile
-from copy import copy
 from datetime import date, datetime
 from io import BytesIO
-from typing import TYPE_CHECKING, Any, NamedTuple, Protocol, cast
+from typing import TYPE_CHECKING
 
 from hoopwright.farm.farm import Farm
-from hoopwright.papers.sheet import (
-    Alert,
-    Chart,
-    Entry,
-    Formula,
-    Kind,
-    Limit,
-    Look,
-    Row,
-    Sheet,
-    column_letters,
-)
-from hoopwright.papers.sheet_results import with_results
-from hoopwright.papers.sheet_text import header_text, line_count, safe_text
+from hoopwright.papers.sheet import Alert, Chart, Limit, Look, Sheet, column_letters
+from hoopwright.papers.sheet_looks import STYLES
+from hoopwright.papers.sheet_rows import rows_xml, with_rows
+from hoopwright.papers.sheet_text import header_text, safe_text
 from hoopwright.papers.sheets_air import air_sheet
 from hoopwright.papers.sheets_airing import airing_sheet
 from hoopwright.papers.sheets_curtains import cranks_sheet, curtains_sheet, travel_sheet
@@ -47,47 +35,7 @@ if TYPE_CHECKING:
 FONT = "Arial"
 INK = "FF1C2730"
 LINE = "FFC3CBD1"
-BODY_POINTS = 10
-LINE_POINTS = 13.0
-PLAIN_ROW = 16.0
-TALLEST_ROW = 400.0
-PLAIN_SIGNS = 1.22
-BOLD_SIGNS = 1.08
 PAPER = {"imperial": 1, "metric": 9}
-
-_CALCULATED_STARTS = ("=", "+", "-", "@", "\t", "\r")
-
-
-class _Style(NamedTuple):
-    """What a role looks like.
-
-    Attributes:
-        size: Points.
-        bold: Whether the letters are bold.
-        fill: Colour behind them, or "".
-        framed: Whether thin lines stand around it.
-        wrapped: Whether long text goes on in the next line.
-    """
-
-    size: float = BODY_POINTS
-    bold: bool = False
-    fill: str = ""
-    framed: bool = True
-    wrapped: bool = True
-
-
-_STYLES: dict[Kind, _Style] = {
-    "title": _Style(size=15, bold=True, framed=False),
-    "note": _Style(framed=False),
-    "section": _Style(size=12, bold=True, framed=False),
-    "head": _Style(bold=True, fill="FFDDE5EA"),
-    "cell": _Style(),
-    "total": _Style(bold=True),
-    "input": _Style(fill="FFFFF4C2"),
-    "key": _Style(bold=True),
-    "fault": _Style(bold=True, fill="FFF6CFC8"),
-    "caution": _Style(fill="FFFCE1BD"),
-}
 
 
 def workbook_bytes(farm: Farm, plan: Plan, program_version: str, plan_date: date) -> bytes:
@@ -119,15 +67,16 @@ def workbook_bytes(farm: Farm, plan: Plan, program_version: str, plan_date: date
     )
     footer = f"Plan of {plan_date.isoformat()}, Hoopwright {program_version}"
     book = _empty_book(farm, program_version, plan_date)
-    brush = _Brush(book)
+    looks = _Looks(book)
     for sheet in sheets:
         page = book.create_sheet(sheet.name)
-        _write_rows(page, sheet, brush)
+        _join_cells(page, sheet)
         _set_up_page(page, sheet, farm, footer)
         _add_limits(page, sheet.limits)
         _add_alerts(page, sheet.alerts)
         _add_charts(page, sheet.charts)
-    return with_results(_saved(book), sheets, plan_date)
+    rows = [rows_xml(sheet, looks.number) for sheet in sheets]
+    return with_rows(_saved(book), sheets, rows, plan_date)
 
 
 def _empty_book(farm: Farm, program_version: str, plan_date: date) -> "Workbook":
@@ -144,7 +93,7 @@ def _empty_book(farm: Farm, program_version: str, plan_date: date) -> "Workbook"
 
 
 def _saved(book: "Workbook") -> bytes:
-    """Return the file as the library writes it, not yet compressed."""
+    """Return the file as the library writes it, without rows and not yet compressed."""
     from openpyxl.writer.excel import ExcelWriter
 
     target = BytesIO()
@@ -152,38 +101,36 @@ def _saved(book: "Workbook") -> bytes:
     return target.getvalue()
 
 
-class _Styled(Protocol):
-    """A cell with the numbers of its style, which the library's annotations leave out."""
-
-    _style: Any
-    quotePrefix: bool  # noqa: N815  # the library's name
-
-
-class _Brush:
-    """Gives cells their looks; one cell of each look is styled, all others share its style."""
+class _Looks:
+    """Numbers of the looks in the file; one cell of each, on a sheet that is not saved, has it."""
 
     def __init__(self, book: "Workbook") -> None:
-        """Start with no looks; the prototypes stand on a sheet that is never saved."""
+        """Start with no looks."""
         from openpyxl.worksheet.worksheet import Worksheet
 
         self._page = Worksheet(book)
-        self._prototypes: dict[Look, _Styled] = {}
+        self._numbers: dict[tuple[Look, bool], int] = {}
 
-    def paint(self, cell: "Cell | MergedCell", look: Look) -> _Styled:
-        """Give a cell a look."""
-        if look not in self._prototypes:
-            prototype = self._page.cell(1, len(self._prototypes) + 1)
-            _style(prototype, look)
-            self._prototypes[look] = cast("_Styled", prototype)
-        painted = cast("_Styled", cell)
-        painted._style = self._prototypes[look]._style
-        return painted
+    def number(self, look: Look, quoted: bool) -> int:
+        """Return the number of a look.
+
+        Args:
+            look: The look.
+            quoted: Whether the text of the cell would be calculated if it were typed again.
+        """
+        number = self._numbers.get((look, quoted))
+        if number is None:
+            cell = self._page.cell(1, len(self._numbers) + 1)
+            _style(cell, look)
+            cell.quotePrefix = quoted
+            number = self._numbers[look, quoted] = cell.style_id
+        return number
 
 
 def _style(cell: "Cell | MergedCell", look: Look) -> None:
     from openpyxl.styles import Alignment, Border, Font, PatternFill, Protection, Side
 
-    style = _STYLES[look.kind]
+    style = STYLES[look.kind]
     cell.font = Font(name=FONT, size=style.size, bold=style.bold, color=INK)
     if style.fill:
         cell.fill = PatternFill("solid", fgColor=style.fill)
@@ -202,68 +149,15 @@ def _style(cell: "Cell | MergedCell", look: Look) -> None:
     cell.protection = Protection(locked=look.kind != "input")
 
 
-def _write_rows(page: "Worksheet", sheet: Sheet, brush: _Brush) -> None:
-    for row_number, row in enumerate(sheet.rows, start=1):
-        for column, entry in enumerate(row.entries, start=1):
-            if entry is not None:
-                _write_cell(page.cell(row_number, column), entry, brush)
-        for first, last in row.spans:
-            _join_cells(page, row, (row_number, first, last), brush)
-        height = _row_height(row, sheet.widths)
-        if height > PLAIN_ROW:
-            page.row_dimensions[row_number].height = height
-
-
-def _join_cells(page: "Worksheet", row: Row, place: tuple[int, int, int], brush: _Brush) -> None:
-    """Join the cells of a row from a first to a last column, each with the look of the first.
-
-    The library's own way makes new borders for every joined cell and takes longer than all else.
-    """
+def _join_cells(page: "Worksheet", sheet: Sheet) -> None:
+    """Join cells; the library's own way makes new borders for each and takes very long."""
     from openpyxl.worksheet.cell_range import CellRange
 
-    row_number, first, last = place
-    page.merged_cells.add(
-        CellRange(min_row=row_number, max_row=row_number, min_col=first, max_col=last)
-    )
-    entry = row.entries[first - 1]
-    if entry is not None and _STYLES[entry.look.kind].framed:
-        for column in range(first + 1, last + 1):
-            brush.paint(page.cell(row_number, column), entry.look)
-
-
-def _write_cell(cell: "Cell | MergedCell", entry: Entry, brush: _Brush) -> None:
-    """Write one entry: text is stored as text whatever it begins with."""
-    value = entry.value
-    painted = brush.paint(cell, entry.look)
-    if isinstance(value, Formula):
-        cell.value = value.text
-    elif isinstance(value, str):
-        cell.value = safe_text(value)
-        cell.data_type = "s"
-        if value.startswith(_CALCULATED_STARTS):
-            painted._style = copy(painted._style)
-            painted.quotePrefix = True
-    elif value is not None:
-        cell.value = value
-
-
-def _row_height(row: Row, widths: tuple[float, ...]) -> float:
-    """Return the height that a row's longest text needs, points.
-
-    Not every program finds the height of wrapped text by itself, and none does for joined cells.
-    """
-    ends = dict(row.spans)
-    tallest = LINE_POINTS
-    for column, entry in enumerate(row.entries, start=1):
-        if entry is None or entry.look.number or entry.value is None:
-            continue
-        value = entry.value.result if isinstance(entry.value, Formula) else entry.value
-        style = _STYLES[entry.look.kind]
-        width = sum(widths[column - 1 : ends.get(column, column)]) - 1.3 * style.framed
-        signs = int(width * (BOLD_SIGNS if style.bold else PLAIN_SIGNS) * BODY_POINTS / style.size)
-        lines = line_count(str(value), max(signs, 1))
-        tallest = max(tallest, lines * LINE_POINTS * style.size / BODY_POINTS)
-    return min(tallest + 3, TALLEST_ROW)
+    for row_number, row in enumerate(sheet.rows, start=1):
+        for first, last in row.spans:
+            page.merged_cells.add(
+                CellRange(min_row=row_number, max_row=row_number, min_col=first, max_col=last)
+            )
 
 
 def _set_up_page(page: "Worksheet", sheet: Sheet, farm: Farm, footer: str) -> None:
@@ -335,7 +229,7 @@ def _add_alerts(page: "Worksheet", alerts: tuple[Alert, ...]) -> None:
     from openpyxl.styles.differential import DifferentialStyle
 
     for alert in alerts:
-        look = DifferentialStyle(fill=PatternFill(bgColor=_STYLES[alert.kind].fill))
+        look = DifferentialStyle(fill=PatternFill(bgColor=STYLES[alert.kind].fill))
         rule = Rule(type="expression", dxf=look, formula=[alert.formula])
         page.conditional_formatting.add(alert.cells.replace("$", ""), rule)
 
