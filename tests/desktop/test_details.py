@@ -97,7 +97,7 @@ def test_what_the_model_refuses_stays_at_the_field(qtbot: QtBot, opened: Opened)
     line = line_named(panel, "Frame: peak height")
     type_into(qtbot, line, "1.52")
     assert line.text() == "1.52"
-    assert "the peak must be at least 0.05 m above the leg" in line.accessibleDescription().lower()
+    assert "the peak must be at least 0.050 m above the leg" in line.accessibleDescription().lower()
     assert line.accessibleDescription() in said_by(panel)
     assert session.stack.count() == 0
     type_into(qtbot, line, "3.9")

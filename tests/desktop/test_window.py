@@ -234,7 +234,8 @@ def test_table_is_copied_with_its_headings(window: MainWindow) -> None:
     press(window, "copy_table")
     lines = QGuiApplication.clipboard().text().splitlines()
     assert lines[0].split("\t")[:3] == ["Group", "Item", "Needed"]
-    assert len(lines) == 1 + len(window.session.plan.order.lines)
+    order = window.session.plan.order
+    assert len(lines) == 1 + len(order.lines) + len(order.reused)
 
 
 def test_samples_are_in_the_menu(window: MainWindow) -> None:

@@ -23,6 +23,7 @@ NAMES = [
     "Air",
     "Heat",
     "Airing",
+    "Ends",
     "Rain and shade",
     "Checks",
     "Cautions",
@@ -38,6 +39,7 @@ TOLD_SHEETS = (
     "Air",
     "Heat",
     "Airing",
+    "Ends",
     "Rain and shade",
 )
 HOSTILE = ["=1+1", "+cmd", "-2+3", "@x", "#N/A", "_x0041_", "it's", 'a "quote"', "<b>&amp;", "*"]

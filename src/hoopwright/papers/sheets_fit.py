@@ -4,7 +4,7 @@ from typing import NamedTuple
 
 from hoopwright.farm.farm import Farm
 from hoopwright.fit import SheetFit, WidthFit, chance_words, tell_sheet
-from hoopwright.fit.telling import OVER_WORDS
+from hoopwright.fit.telling import OVER_WORDS, telling_widths
 from hoopwright.fit.workings import MODEL
 from hoopwright.papers.sheet import NOTE, TITLE, Sheet, wide_row
 from hoopwright.papers.sheet_figures import Figure, listed_rows
@@ -54,7 +54,7 @@ WIDTHS: tuple[Figure[_Width], ...] = (
 
 
 def fit_sheet(farm: Farm, plan: Plan) -> Sheet:
-    """Return every stock width of the films over the bows, with the chance that it is too narrow.
+    """Return the stock widths worth a word, with the chance that each is too narrow.
 
     Args:
         farm: The farm.
@@ -66,7 +66,11 @@ def fit_sheet(farm: Farm, plan: Plan) -> Sheet:
         for planned in plan.tunnels
         for sheet in planned.fit.sheets
     ]
-    widths = [_Width(s.tunnel, s.sheet, width, units) for s in sheets for width in s.sheet.widths]
+    widths = [
+        _Width(s.tunnel, s.sheet, width, units)
+        for s in sheets
+        for width in telling_widths(s.sheet)
+    ]
     rows = [
         wide_row("Widths: how sure it is that the film reaches", TITLE, last),
         wide_row(MODEL, NOTE, last),

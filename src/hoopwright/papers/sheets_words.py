@@ -13,6 +13,7 @@ from hoopwright.order.order import Line, ReuseLine
 from hoopwright.papers.cautions import CAUTIONS
 from hoopwright.papers.sheet import Column, Entry, Look, Row, Sheet, Value, list_sheet
 from hoopwright.papers.sheet_numbers import decimal_of
+from hoopwright.papers.sheets_ends import ends_explained
 from hoopwright.papers.sheets_outfit import outfit_explained
 from hoopwright.papers.side_words import place_name
 from hoopwright.plan import Plan
@@ -248,6 +249,8 @@ def _tunnel_explanations(farm: Farm, tunnel: Tunnel, planned: TunnelPlan) -> Ite
     yield from _of(f"{name}, skin", chosen.cover)
     for piece in chosen.cover.pieces:
         yield from _of(f"{name}, {piece.name}", piece)
+    for what, end in ends_explained(tunnel, planned):
+        yield from _of(what, end)
     marked: tuple[CurtainSpan | CurtainWork | Seal, ...] = (
         *chosen.cover.curtains,
         *chosen.curtains,

@@ -17,6 +17,7 @@ from hoopwright.papers.sheet_text import header_text, safe_text
 from hoopwright.papers.sheets_air import air_sheet
 from hoopwright.papers.sheets_airing import airing_sheet
 from hoopwright.papers.sheets_curtains import cranks_sheet, curtains_sheet, travel_sheet
+from hoopwright.papers.sheets_ends import ends_sheet
 from hoopwright.papers.sheets_film import film_sheet, rolls_sheet
 from hoopwright.papers.sheets_fit import fit_sheet
 from hoopwright.papers.sheets_heat import heat_sheet
@@ -60,6 +61,7 @@ def workbook_bytes(farm: Farm, plan: Plan, program_version: str, plan_date: date
         air_sheet(farm, plan),
         heat_sheet(farm, plan),
         airing_sheet(farm, plan),
+        ends_sheet(farm, plan),
         outfit_sheet(farm, plan),
         checks_sheet(farm, plan),
         cautions_sheet(),
