@@ -22,7 +22,7 @@ ENTRIES: tuple[tuple[Style, str], ...] = (
     ("proposed", "proposed split"),
     ("seam", "cross seam"),
     ("hip", "hip board"),
-    ("unread", "between readings"),
+    ("unread", "height not read"),
     ("bow", "bow"),
     ("bar", "roll bar"),
     ("open", "bar when open"),
@@ -63,6 +63,8 @@ RISING: dict[Style, bool] = {
 }
 SWATCH_PX = 26.0
 COLUMN_PX = 134.0
+LEAST_COLUMN_PX = 118.0
+ROW_GAP_PX = 5.0
 HATCH_STEP_PX = 7.0
 SIGN_SCALE = 0.72
 RIGHT_END = Qt.TextElideMode.ElideRight
@@ -75,7 +77,7 @@ class Key(QGraphicsObject):
         """Show nothing until there is a drawing."""
         super().__init__()
         self._font = drawing_font(font)
-        self._row_px = QFontMetricsF(self._font).height() + 5
+        self._least_row_px = QFontMetricsF(self._font).height()
         self._box = QRectF(0, 0, 1, 1)
         self._styles: frozenset[Style] = frozenset()
         self._states: frozenset[AirState] = frozenset()
@@ -109,8 +111,7 @@ class Key(QGraphicsObject):
             *((state, f"cell: {state}") for state in STATES if state in self._states),
             *((style, name) for style, name in ENTRIES if style in self._styles),
         ]
-        columns = max(1, int(self._box.width() // COLUMN_PX))
-        rows = int(self._box.height() // self._row_px)
+        columns, rows, row_px = self._grid(len(entries))
         needed = -(-len(entries) // columns)
         p.setFont(self._font)
         muted = colour("muted", self.dark)
@@ -119,7 +120,7 @@ class Key(QGraphicsObject):
         for index, (what, name) in enumerate(entries[: rows * columns]):
             column, row = divmod(index, max(1, min(needed, rows)))
             left = self._box.left() + column * wide + 8
-            middle = self._box.top() + (row + 0.5) * self._row_px + 2
+            middle = self._box.top() + (row + 0.5) * row_px + 2
             swatch = QRectF(left, middle - 6, SWATCH_PX, 12)
             if what in STATES:
                 draw_sample(p, what, swatch, self.dark)
@@ -128,6 +129,18 @@ class Key(QGraphicsObject):
             room_px = wide - SWATCH_PX - 16
             shown = QFontMetricsF(self._font).elidedText(name, RIGHT_END, room_px)
             draw_text(p, shown, left + SWATCH_PX + 8, middle, text, plate=False)
+
+    def _grid(self, count: int) -> tuple[int, int, float]:
+        """Return columns, rows and the height of a row, px, so that as many names fit as can be."""
+        width, height = self._box.width(), self._box.height()
+        most = int(height // self._least_row_px)
+        columns = max(1, int(width // COLUMN_PX))
+        while columns * most < count and width / (columns + 1) >= LEAST_COLUMN_PX:
+            columns += 1
+        needed = max(1, -(-count // columns))
+        roomy = min(self._least_row_px + ROW_GAP_PX, height / needed)
+        row_px = max(self._least_row_px, roomy)
+        return columns, max(1, int(height / row_px + 1e-6)), row_px
 
     def _sample(self, p: QPainter, style: Style, box: QRectF) -> None:
         """Draw a style as it looks on the drawing."""
