@@ -142,6 +142,14 @@ def test_what_is_no_finite_number_is_never_shown(value, unit):
         show(value, unit, "imperial")
 
 
+def test_equal_values_of_other_kinds_are_not_taken_for_each_other():
+    assert [show(one, "count", "metric") for one in (1, 1.0, Decimal(1))] == ["1"] * 3
+    with pytest.raises(ValueError, match="finite"):
+        show(True, "count", "metric")
+    texts = [show(Decimal(one), "text", "metric") for one in ("1.5", "1.50")]
+    assert texts == ["1.5", "1.50"]
+
+
 def test_an_unknown_code_is_a_fault_of_the_caller():
     for call in (show, to_display, from_display):
         with pytest.raises(ValueError, match="furlong"):

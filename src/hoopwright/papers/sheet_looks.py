@@ -1,5 +1,6 @@
 """How the roles of a sheet look, and how tall a row has to be for its text."""
 
+from functools import lru_cache
 from typing import NamedTuple
 
 from hoopwright.papers.sheet import Formula, Kind, Row
@@ -61,9 +62,16 @@ def row_height(row: Row, widths: tuple[float, ...]) -> float:
         if entry is None or entry.look.number or entry.value is None:
             continue
         value = entry.value.result if isinstance(entry.value, Formula) else entry.value
-        style = STYLES[entry.look.kind]
-        width = sum(widths[column - 1 : ends.get(column, column)]) - 1.3 * style.framed
-        signs = width * (_BOLD_SIGNS if style.bold else _PLAIN_SIGNS) * BODY_POINTS / style.size
-        lines = line_count(str(value), max(int(signs), 1))
-        tallest = max(tallest, lines * _LINE_POINTS * style.size / BODY_POINTS)
+        width = sum(widths[column - 1 : ends.get(column, column)])
+        signs, line_points = _letters(entry.look.kind, width)
+        tallest = max(tallest, line_count(str(value), signs) * line_points)
     return min(tallest + 3, _TALLEST_ROW)
+
+
+@lru_cache(maxsize=1024)
+def _letters(kind: Kind, width: float) -> tuple[int, float]:
+    """Return how many letters of a role fit into a width, and how tall a line of them is."""
+    style = STYLES[kind]
+    free = width - 1.3 * style.framed
+    signs = free * (_BOLD_SIGNS if style.bold else _PLAIN_SIGNS) * BODY_POINTS / style.size
+    return max(int(signs), 1), _LINE_POINTS * style.size / BODY_POINTS

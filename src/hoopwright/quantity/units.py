@@ -18,7 +18,7 @@ Source:
 import math
 import re
 from decimal import ROUND_HALF_UP, Context, Decimal
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
 from hoopwright.quantity.codes import CODES, Code, Shown
@@ -179,8 +179,12 @@ def show(value: float | int | str | Decimal, unit: str, units: Units) -> str:
     Source:
         Common practice, no published source.
     """
-    if unit == "text":
-        return str(value)
+    return str(value) if unit == "text" else _number_text(value, unit, units)
+
+
+@lru_cache(maxsize=4096, typed=True)
+def _number_text(value: float | str | Decimal, unit: str, units: Units) -> str:
+    """Return a number with its unit; a page names the same sizes again and again."""
     if isinstance(value, str | bool) or not math.isfinite(value):
         raise ValueError(f"a value with the unit {unit!r} must be a finite number, not {value!r}")
     if unit == "money":
