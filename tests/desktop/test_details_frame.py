@@ -177,14 +177,6 @@ def test_girth_shorter_than_the_straight_line_is_refused_by_the_span(qtbot: QtBo
     assert session.tunnel.frame.profile.span_m == 8.0
 
 
-def test_trust_in_the_tape_is_typed(qtbot: QtBot) -> None:
-    session, panel = open_panel(qtbot, read_farm(), "Frame")
-    type_into(qtbot, line_named(panel, "Frame: outlier from the middle girth"), "200")
-    # Thin lengths are typed in millimetres.
-    assert session.tunnel.frame.tape.outlier_m == pytest.approx(0.2)
-    assert not any(r.outlier for r in session.tunnel_plan.survey.taped.hips.readings)
-
-
 def test_best_circle_through_points_of_a_circle_is_that_circle(qtbot: QtBot) -> None:
     # Seven points of a circle of 4.736 m, on a bow without legs.
     arc = bow_curve(RoundBow(span_m=8.0, leg_height_m=0.0, peak_height_m=2.2), 0.0)

@@ -542,6 +542,20 @@ def test_a_length_no_tunnel_has_is_refused_at_its_field(qtbot: QtBot, whole: Ope
     assert session.stack.count() == 0
 
 
+def test_trust_in_the_tape_is_typed(qtbot: QtBot, whole: OpenedWhole) -> None:
+    session, part = whole(_spread())
+    spread = session.tunnel_plan.survey.taped.hips
+    assert spread is not None
+    assert any(reading.outlier for reading in spread.readings)
+    stop = next(s for s in part.form.stops if "outlier" in s.accessibleName())
+    stop.setFocus()
+    _type(qtbot, "1 m", KEYS.Key_Tab)
+    assert session.tunnel.frame.tape.outlier_m == 1.0
+    spread = session.tunnel_plan.survey.taped.hips
+    assert spread is not None
+    assert not any(reading.outlier for reading in spread.readings)
+
+
 def test_a_chosen_figure_says_how_it_was_got(qtbot: QtBot, whole: OpenedWhole) -> None:
     _session, part = whole(_spread())
     labels = [str(row.cells[0].value) for row in part.model.rows]

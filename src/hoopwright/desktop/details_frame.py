@@ -41,7 +41,6 @@ POINT_LABELS: dict[str, object] = {
     "first_m": QT_TRANSLATE_NOOP("Details", "point {number}, tape from the first foot"),
     "second_m": QT_TRANSLATE_NOOP("Details", "point {number}, tape from the second foot"),
 }
-TAPE_LINES = ("error_m", "agreement_share", "outlier_m")
 
 
 def _say(words: object) -> str:
@@ -57,7 +56,7 @@ def survey_items(session: Session) -> Iterator[Item]:
 
 
 def frame_items(session: Session) -> Iterator[Item]:
-    """Give the lines of the frame: shape, sizes, bows, boards of each side, trust in the tape."""
+    """Give the lines of the frame: shape, sizes, bows, boards of each side."""
     frame = session.tunnel.frame
     yield from entries("tunnel", (), session.tunnel, "name")
     yield Special("shape", 0, QCoreApplication.translate("Details", "shape of the bows"))
@@ -78,8 +77,6 @@ def frame_items(session: Session) -> Iterator[Item]:
         yield Heading(words.format(side=session.tunnel.sides[n].name))
         yield from entries("tunnel", ("frame", "boards", n), boards)
         yield from height_hints(frame.tape, n, "hip_m", "baseboard_m")
-    yield Heading(QCoreApplication.translate("Details", "The tape"))
-    yield from entries("tunnel", ("frame", "tape"), frame.tape, *TAPE_LINES)
 
 
 def _points(bow: MeasuredBow) -> Iterator[Item]:
