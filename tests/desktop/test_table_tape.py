@@ -548,9 +548,12 @@ def test_trust_in_the_tape_is_typed(qtbot: QtBot, whole: OpenedWhole) -> None:
     assert spread is not None
     assert any(reading.outlier for reading in spread.readings)
     stop = next(s for s in part.form.stops if "outlier" in s.accessibleName())
+    assert isinstance(stop, QLineEdit)
     stop.setFocus()
-    _type(qtbot, "1 m", KEYS.Key_Tab)
-    assert session.tunnel.frame.tape.outlier_m == 1.0
+    stop.selectAll()
+    # Thin lengths are typed in millimetres.
+    _type(qtbot, "200", KEYS.Key_Tab)
+    assert session.tunnel.frame.tape.outlier_m == pytest.approx(0.2)
     spread = session.tunnel_plan.survey.taped.hips
     assert spread is not None
     assert not any(reading.outlier for reading in spread.readings)
