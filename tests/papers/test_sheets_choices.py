@@ -1,7 +1,16 @@
 """The choices behind a plan in words."""
 
 import samples
-from hoopwright.farm import Cut, Door, Farm, Heating, PlacedJumper, RigidSheet
+from hoopwright.farm import (
+    AcrossUp,
+    Cut,
+    Door,
+    Farm,
+    Heating,
+    MeasuredBow,
+    PlacedJumper,
+    RigidSheet,
+)
 from hoopwright.papers.sheet import Row
 from hoopwright.papers.sheets_choices import choice_rows
 from papers.every_kind import drop_side, farm_of, tunnel_of, woven_side
@@ -132,3 +141,11 @@ def test_end_walls_are_told_with_openings_rails_and_seams() -> None:
         "seams at 2.200 m",
     ]
     assert words["Back end"].endswith("each covers 1.200 m and is 3.600 m high, laps 0.100 m")
+
+
+def test_every_shape_of_bow_has_its_own_name() -> None:
+    points = tuple(AcrossUp(across_m=x, up_m=y) for x, y in ((0.5, 2.0), (4.0, 3.6), (7.4, 2.1)))
+    measured = samples.tunnel(MeasuredBow(span_m=8.0, points=points))
+    made = (samples.tunnel(), samples.gothic_tunnel(), samples.rafter_tunnel(), measured)
+    firsts = [told(farm_of(one))["Frame"].split(";")[0] for one in made]
+    assert firsts == ["round bow", "gothic bow", "straight rafters", "bow as measured"]

@@ -9,7 +9,8 @@ from hoopwright.farm.catalogue import Catalogue
 from hoopwright.farm.entered import describe
 from hoopwright.farm.farm import Farm, Tunnel
 from hoopwright.farm.frame import EvenBows
-from hoopwright.farm.profile import Profile
+from hoopwright.farm.measured_bow import MeasuredBow
+from hoopwright.farm.profile import GothicBow, Profile, RoundBow, StraightRafters
 from hoopwright.farm.side import ROLLING, Panel, Side
 from hoopwright.farm.skin import Covering, Cut, Door, End, Layers, RigidSheet
 from hoopwright.inflation.hoses import feed_hose, jumper_hose
@@ -30,6 +31,13 @@ from hoopwright.quantity.units import Units, show
 COVERINGS: dict[Covering, str] = {
     "one_sheet": "one sheet",
     "roof_and_sides": "roof and sides apart",
+}
+
+SHAPES: dict[type[Profile], str] = {
+    RoundBow: "round bow",
+    GothicBow: "gothic bow",
+    StraightRafters: "straight rafters",
+    MeasuredBow: "bow as measured",
 }
 
 UNUSED_ROLLING = ("bunch_m",)
@@ -292,5 +300,4 @@ def _farm_words(farm: Farm) -> Iterable[tuple[str, str]]:
 
 def shape_name(profile: Profile) -> str:
     """Return what people call a shape of bow."""
-    names = {"RoundBow": "round bow", "GothicBow": "gothic bow"}
-    return names.get(type(profile).__name__, "straight rafters")
+    return SHAPES[type(profile)]
