@@ -25,3 +25,9 @@ def test_workings_are_written_once_and_only_when_asked_for() -> None:
     assert len(result.workings) == 1
     assert [w.figure for w in result.workings] == [result.workings[0].figure]
     assert written == ["now"]
+
+
+def test_a_unit_that_ends_in_a_stop_takes_no_second_one() -> None:
+    told = phrase("It stands at {high}. Wanted: {low}.", high=(60.0, "Pa"), low=(50.0, "Pa"))
+    assert words(told, "imperial") == "It stands at 0.241 in w.c. Wanted: 0.201 in w.c."
+    assert words(told, "metric") == "It stands at 60.0 Pa. Wanted: 50.0 Pa."

@@ -136,7 +136,9 @@ def words(text: Phrase, units: Units) -> str:
     """Return the sentence in the reader's units."""
     if not text.terms:
         return text.template
-    return text.template.format(**{t.name: show(t.value, t.unit, units) for t in text.terms})
+    said = text.template.format(**{t.name: show(t.value, t.unit, units) for t in text.terms})
+    # A unit may end in a full stop of its own.
+    return said.replace("w.c..", "w.c.") if "w.c.." in said else said
 
 
 def explain(working: Working, units: Units) -> str:
