@@ -444,7 +444,7 @@ def _airing() -> Airing:
         flow_m3_s=2.5,
         changes_per_h=16.7,
         per_floor_m3_s_m2=0.0133,
-        course=((0.0, 0.0, 0.0), (0.5, 0.08, 1.2), (1.0, 0.16, 2.5)),
+        course_made=lambda: ((0.0, 0.0, 0.0), (0.5, 0.08, 1.2), (1.0, 0.16, 2.5)),
         workings=(Working("flow_m3_s", "Root of the sum of squares."),),
     )
 

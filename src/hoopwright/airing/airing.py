@@ -1,8 +1,11 @@
 """What airing a tunnel yields. The stage function is `air_tunnel` in `flow`."""
 
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, field
 
 from hoopwright.quantity.working import Explained
+
+AiringStep = tuple[float, float, float]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -22,7 +25,7 @@ class Airing(Explained):
         flow_m3_s: Both together, m3/s.
         changes_per_h: Air changes, 1/h.
         per_floor_m3_s_m2: Flow for each square metre of floor, m3/s per m2.
-        course: The way from shut to open: share of travel, opening over floor, flow in m3/s.
+        course_made: Gives the way from shut to open; nobody reads it in a drag.
     """
 
     openings_m2: tuple[float, float]
@@ -36,4 +39,9 @@ class Airing(Explained):
     flow_m3_s: float
     changes_per_h: float
     per_floor_m3_s_m2: float
-    course: tuple[tuple[float, float, float], ...] = ()
+    course_made: Callable[[], tuple[AiringStep, ...]] = field(repr=False, compare=False)
+
+    @property
+    def course(self) -> tuple[AiringStep, ...]:
+        """The way from shut to open: share of travel, opening over floor, flow in m3/s."""
+        return self.course_made()

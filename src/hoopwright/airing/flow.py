@@ -5,9 +5,10 @@ once, each with the same share of its travel behind it.
 """
 
 import math
+from functools import cache
 from typing import NamedTuple
 
-from hoopwright.airing.airing import Airing
+from hoopwright.airing.airing import Airing, AiringStep
 from hoopwright.airing.draught import Gap, warmth_flow, wind_flow
 from hoopwright.airing.workings import explain_airing
 from hoopwright.curtain.curtain import CurtainWork
@@ -58,10 +59,7 @@ def air_tunnel(
         Each figure keeps its own working.
     """
     floor_m2 = survey.floor_area_m2
-    course = [
-        _opened(sides, curtains, weather, step / COURSE_STEPS) for step in range(COURSE_STEPS + 1)
-    ]
-    whole = course[-1]
+    whole = _opened(sides, curtains, weather, 1.0)
     opening_m2 = sum(whole.openings_m2)
     free_m2 = sum(whole.areas_m2)
     airing = Airing(
@@ -76,12 +74,24 @@ def air_tunnel(
         flow_m3_s=whole.flow_m3_s,
         changes_per_h=whole.flow_m3_s / survey.volume_m3 * HOUR_S,
         per_floor_m3_s_m2=whole.flow_m3_s / floor_m2,
-        course=tuple(
-            (step / COURSE_STEPS, sum(at.openings_m2) / floor_m2, at.flow_m3_s)
-            for step, at in enumerate(course)
-        ),
+        course_made=cache(lambda: _course(survey, sides, curtains, weather)),
     )
     return explain_airing(airing, survey, sides, weather)
+
+
+def _course(
+    survey: Survey,
+    sides: tuple[Side, Side],
+    curtains: tuple[CurtainWork, ...],
+    weather: Weather,
+) -> tuple[AiringStep, ...]:
+    """Return what opens and what air passes on the way from shut to open."""
+    shares = tuple(step / COURSE_STEPS for step in range(COURSE_STEPS + 1))
+    opened = (_opened(sides, curtains, weather, share) for share in shares)
+    return tuple(
+        (share, sum(at.openings_m2) / survey.floor_area_m2, at.flow_m3_s)
+        for share, at in zip(shares, opened, strict=True)
+    )
 
 
 def _opened(

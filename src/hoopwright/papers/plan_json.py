@@ -12,6 +12,7 @@ from dataclasses import Field, fields, is_dataclass
 from decimal import Decimal
 from typing import Any
 
+from hoopwright.airing import Airing
 from hoopwright.farm import Farm
 from hoopwright.fit import SheetFit
 from hoopwright.plan import Plan, TunnelPlan
@@ -22,7 +23,12 @@ from hoopwright.survey.bow_curve import BowCurve
 
 PLAN_FORMAT = 2
 # What is worked out when somebody asks for it, and told here.
-LATER: dict[type, str] = {TunnelPlan: "other", SheetFit: "widths", Held: "tries"}
+LATER: dict[type, str] = {
+    TunnelPlan: "other",
+    SheetFit: "widths",
+    Held: "tries",
+    Airing: "course",
+}
 
 
 def plan_to_json(farm: Farm, plan: Plan) -> str:
