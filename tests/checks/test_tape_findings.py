@@ -1,6 +1,7 @@
 """What was read on the frame: found where it does not agree, silent where it does."""
 
 from collections.abc import Mapping
+from decimal import Decimal
 
 import pytest
 
@@ -10,6 +11,7 @@ from hoopwright.farm import (
     AcrossUp,
     BowReading,
     Farm,
+    FilmRoll,
     MeasuredBow,
     RoundBow,
     SideReading,
@@ -62,6 +64,16 @@ def test_fewer_than_five_girths_are_told() -> None:
         assert f"over {count} of 17 bows" in words(findings[0].what, "metric")
     assert not found(girths(even(5)), "tape.one_girth")
     assert not found(taped(), "tape.one_girth")
+
+
+def test_outlier_is_told_with_widths_that_are_long_enough() -> None:
+    # 32.67 ft are needed over 84 ft and two tails; the 33 ft film is sold in rolls of 50 ft.
+    short = FilmRoll(width_m=33 * FOOT_M, length_m=50 * FOOT_M, price=Decimal(100))
+    films = tuple(film.but(rolls=(*film.rolls, short)) for film in stocked())
+    plain = small_farm(bent_tunnel())
+    farm = plain.but(catalogue=plain.catalogue.but(films=films))
+    mend = words(found(farm, "tape.outlier")[0].mend, "imperial")
+    assert mend.endswith("the stock width stays at 34' 0\".")
 
 
 def test_outlier_names_its_bow_and_governs() -> None:

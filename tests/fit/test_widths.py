@@ -1,9 +1,11 @@
 """Sheets over the bows fitted to stock widths: the worked story, and what cannot be told."""
 
+from decimal import Decimal
+
 import pytest
 
 from fit.fitted import BENT, bent_tunnel, fitted, stocked
-from hoopwright.farm import BowReading, Tape
+from hoopwright.farm import BowReading, FilmRoll, Tape
 from hoopwright.fit.shortness import Girths, chance_short
 from hoopwright.quantity.units import FOOT_M, INCH_M
 
@@ -40,6 +42,20 @@ def test_every_stock_width_is_there_once_and_the_chances_fall() -> None:
     assert sheet.chance == pytest.approx(
         chance_short(girths, 1.5 * FOOT_M, 34 * FOOT_M, 0.02), rel=1e-6
     )
+
+
+def test_a_width_sold_in_short_rolls_alone_is_no_choice() -> None:
+    # The sheet is 84 ft and two tails long; the 33 ft film is sold in rolls of 50 ft.
+    short = FilmRoll(width_m=33 * FOOT_M, length_m=50 * FOOT_M, price=Decimal(100))
+    films = tuple(film.but(rolls=(*film.rolls, short)) for film in stocked())
+    (sheet,) = fitted(bent_tunnel(), films).sheets
+    assert sheet.chosen_m == pytest.approx(34 * FOOT_M)
+    assert 33 * FOOT_M not in [w.width_m for w in sheet.widths]
+    # Of two sheets of 42 ft with a cross seam between them one roll each is long enough.
+    plain = bent_tunnel()
+    halved = plain.but(skin=plain.skin.but(cross_seams_m=(42 * FOOT_M,)))
+    (sheet,) = fitted(halved, films).sheets
+    assert sheet.chosen_m == pytest.approx(33 * FOOT_M)
 
 
 def test_measuring_tolerance_widens_the_sheet_and_is_not_counted_twice() -> None:

@@ -111,7 +111,7 @@ def _needs(
             continue
         then_m = piece.width_m - spread.governing_m + following.length_m
         film = next(film for film in case.catalogue.films if film.key == piece.film)
-        stocks_m = sorted({roll.width_m for roll in film.rolls})
+        stocks_m = sorted({r.width_m for r in film.rolls if r.length_m >= piece.length_m})
         now = next((width_m for width_m in stocks_m if width_m >= piece.width_m), None)
         then = next((width_m for width_m in stocks_m if width_m >= then_m), None)
         return None if now is None or then is None else (piece.width_m, then_m, now, then)

@@ -73,7 +73,8 @@ class SheetFit(Explained):
         fixed_m: What the sheet needs beyond the girth, the measuring tolerance left out, m; 0 when
             none was read.
         minus_share: How much narrower than its stock width a roll may be, as a share.
-        chosen_m: Narrowest stock width that holds the sheet as cut, m; None when there is none.
+        chosen_m: Narrowest stock width that holds the sheet as cut, of rolls long enough, m; None
+            when there is none.
         chance: That a roll of that width is too narrow, 0 to 1; None when it cannot be told.
         untold: Why it cannot be told.
         remeasured: What reading the longest girth again could change; None below two readings.
@@ -102,7 +103,7 @@ class SheetFit(Explained):
 
     @property
     def widths(self) -> tuple[WidthFit, ...]:
-        """All stock widths of its film, the narrowest first."""
+        """All stock widths whose rolls are long enough for it, the narrowest first."""
         return self.widths_made()
 
 

@@ -80,7 +80,9 @@ def _fit_sheet(
     error_m: float,
 ) -> SheetFit:
     piece = pieces[0]
-    stocks_m = tuple(sorted({roll.width_m for roll in film.rolls}))
+    length_m = max(piece.length_m for piece in pieces)
+    long_enough = (roll for roll in film.rolls if roll.length_m >= length_m - DIGITS_M)
+    stocks_m = tuple(sorted({roll.width_m for roll in long_enough}))
     chosen_m = _narrowest(stocks_m, piece.width_m)
     read_m = () if spread is None else tuple(r.length_m for r in spread.readings)
     girths = Girths(read_m, bows - len(read_m), error_m) if len(read_m) > 1 else None

@@ -73,7 +73,11 @@ def _sizes(sheet: SheetFit, tolerance_m: float, error_m: float) -> tuple[Working
             (cut, governing, Term("measuring tolerance", tolerance_m, "m_thin")),
         ),
         Working("minus_share", "As entered for the film.", (), ENTERED),
-        Working("chosen_m", "The narrowest stock width that holds the sheet as cut.", (cut,)),
+        Working(
+            "chosen_m",
+            "The narrowest stock width that holds the sheet as cut, of rolls that are long enough.",
+            (cut,),
+        ),
     )
 
 
