@@ -33,7 +33,7 @@ def test_widths_stand_beside_the_width_of_the_roof(qtbot: QtBot) -> None:
     (sheet,) = session.tunnel_plan.fit.sheets
     for line in fit_lines(sheet, session.units):
         assert shown(panel)[line.label] == line.text
-    assert "8.000 m stock" in shown(panel)
+    assert "12.000 m stock, chosen" in shown(panel)
     assert shown(panel)["girths read"].startswith("3 of 17 bows")
 
 

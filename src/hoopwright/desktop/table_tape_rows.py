@@ -45,7 +45,7 @@ def tape_columns(session: Session) -> tuple[Column, ...]:
         Column(column_name(BOW, tunnel), 2, "count"),
         Column(column_name(POSITION, tunnel), 8, "m"),
         *(
-            Column(column_name(n, tunnel), 7 if box.field not in GIRTHS else 17, "m")
+            Column(column_name(n, tunnel), 7 if box.field not in GIRTHS else 13, "m")
             for n, box in BOXES.items()
         ),
     )
