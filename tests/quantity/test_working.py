@@ -2,7 +2,15 @@
 
 from dataclasses import dataclass
 
-from hoopwright.quantity.working import Explained, LaterWorkings, Term, Working, explain
+from hoopwright.quantity.working import (
+    Explained,
+    LaterWorkings,
+    Term,
+    Working,
+    explain,
+    phrase,
+    words,
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
