@@ -157,7 +157,7 @@ def _plan_tunnel(
     def other_made() -> Variant:
         return _skin_tunnel(second, *shared)
 
-    fit = _fit(survey, tunnel.skin, chosen.cover, catalogue.films, tunnel.frame.tape)
+    fit = _fit(survey, tunnel.skin, chosen.sheets.ordered, catalogue.films, tunnel.frame.tape)
     held = _hold(tunnel, survey, chosen, catalogue, bench, climate)
     warmth = _warm(tunnel, survey, chosen, held, catalogue, climate, money)
     case = Case(

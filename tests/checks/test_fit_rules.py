@@ -2,7 +2,7 @@
 
 from checks.looked import assert_told, found
 from fit.fitted import BENT, bent_tunnel, stocked
-from hoopwright.farm import Farm, Tunnel
+from hoopwright.farm import Farm, PartState, Tunnel
 from hoopwright.quantity.working import words
 from samples import small_farm
 
@@ -33,6 +33,16 @@ def test_a_roll_that_may_be_narrower_makes_the_width_doubtful() -> None:
     assert "read the girths of the other 17 bows" in mend
     assert "measure bow 22 again" in mend
     assert findings[0].where == "piece/roof-sheet/single/-/0"
+
+
+def test_a_sheet_that_stays_needs_no_width() -> None:
+    plain = bent_tunnel()
+    kept = plain.but(condition=(PartState(family="Film", where="roof", state="keep"),))
+    assert found(farm_of(plain, 0.05), CODE)
+    assert not found(farm_of(kept, 0.05), CODE)
+    # The outlier at bow 22 is told all the same, without a width to buy.
+    (told,) = found(farm_of(kept, 0.05), "tape.outlier")
+    assert words(told.mend, "imperial").endswith("the sheet is planned by that.")
 
 
 def test_a_width_that_is_more_often_short_than_not_is_a_fault() -> None:

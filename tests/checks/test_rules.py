@@ -33,6 +33,7 @@ from hoopwright.farm import (
     EvenBows,
     Farm,
     ListedBows,
+    PartState,
     RoundBow,
     Split,
     Tunnel,
@@ -268,6 +269,11 @@ def test_heavy_sheet_wants_more_hands() -> None:
     assert found(tunnel(), "sheet.heavy", light) == []
     assert all("NIOSH 94-110" in f.source for f in found(tunnel(), "sheet.heavy", heavy))
     assert found(tunnel(), "sheet.heavy", heavy)
+    # A roof that stays on the bows is not carried.
+    kept = tunnel().but(condition=(PartState(family="Film", where="roof", state="keep"),))
+    marks = {f.where for f in found(tunnel(), "sheet.heavy", heavy)}
+    roof = {"piece/roof-sheet/single/-/0"}
+    assert marks - {f.where for f in found(kept, "sheet.heavy", heavy)} == roof
 
 
 def test_missing_part_and_invented_prices_are_told_for_the_farm() -> None:

@@ -74,4 +74,4 @@ def fitted(
     cover = lay_skin(
         covering, survey, made.skin, made.sides, made.ends, sold, made.air.inflated_sides
     )
-    return fit_widths(survey, made.skin, cover, sold, made.frame.tape)
+    return fit_widths(survey, made.skin, cover.pieces, sold, made.frame.tape)

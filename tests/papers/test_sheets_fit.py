@@ -61,4 +61,4 @@ def test_the_model_and_what_the_sheet_rests_on_are_told(units: Units) -> None:
 @pytest.mark.parametrize("units", ["imperial", "metric"])
 def test_a_farm_without_sheets_over_its_bows_has_no_lists(units: Units) -> None:
     rows = values(sheet_of(units, Fit(sheets=())))
-    assert sum("No sheet lies over the bows." in row for row in rows) == 2
+    assert sum("No sheet over the bows is cut of new film." in row for row in rows) == 2

@@ -136,8 +136,8 @@ def one_sheet_slit(case: Case) -> Iterator[Finding]:
 
 
 def sheet_heavy(case: Case) -> Iterator[Finding]:
-    """A sheet heavier than one person lifts."""
-    for piece in case.chosen.cover.pieces:
+    """A sheet to cut that is heavier than one person lifts."""
+    for piece in case.chosen.sheets.ordered:
         if piece.mass_kg <= case.limits.lift_kg * LIFT_BAND:
             continue
         yield case.finding(

@@ -105,7 +105,7 @@ def _needs(
     case: Case, spread: GirthSpread, following: GirthReading
 ) -> tuple[float, float, float, float] | None:
     """Return the width needed now and then, and the stock width for each; None without a stock."""
-    for piece in case.chosen.cover.pieces:
+    for piece in case.chosen.sheets.ordered:
         read = any(term.value == spread.governing_m for term in piece.width_terms)
         if piece.role not in OVER_BOWS or not read:
             continue

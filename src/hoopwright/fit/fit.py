@@ -112,7 +112,7 @@ class Fit(Explained):
     """How the sheets over the bows fit the widths their films are sold in.
 
     Attributes:
-        sheets: One for each layer over the bows, the outer one first.
+        sheets: One for each layer over the bows that is cut new, the outer one first.
     """
 
     sheets: tuple[SheetFit, ...]

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterator
 from functools import cache
 
-from hoopwright.cover import Cover, Piece
+from hoopwright.cover import Piece
 from hoopwright.farm import Film, Skin
 from hoopwright.farm.tape import Tape
 from hoopwright.fit.fit import Fit, Remeasured, SheetFit, Untold, WidthFit
@@ -16,7 +16,7 @@ ROLES = ("roof sheet", "whole sheet")
 
 
 def fit_widths(
-    survey: Survey, skin: Skin, cover: Cover, films: tuple[Film, ...], tape: Tape
+    survey: Survey, skin: Skin, sheets: tuple[Piece, ...], films: tuple[Film, ...], tape: Tape
 ) -> Fit:
     """Return how sure it is that each stock width is wide enough for the bows as they stand.
 
@@ -26,7 +26,7 @@ def fit_widths(
     Args:
         survey: The frame as built, with its readings put together.
         skin: The skin as chosen.
-        cover: Its sheets.
+        sheets: Sheets to cut; one that stays needs no roll.
         films: Films that can be chosen.
         tape: The readings, for what each may be wrong by.
 
@@ -46,14 +46,14 @@ def fit_widths(
                 tolerance_m,
                 tape.error_m,
             )
-            for pieces in _by_layer(cover)
+            for pieces in _by_layer(sheets)
         )
     )
 
 
-def _by_layer(cover: Cover) -> Iterator[tuple[Piece, ...]]:
+def _by_layer(sheets: tuple[Piece, ...]) -> Iterator[tuple[Piece, ...]]:
     """Yield the sheets over the bows, layer by layer; cross seams leave their width as it is."""
-    over = [piece for piece in cover.pieces if piece.role in ROLES]
+    over = [piece for piece in sheets if piece.role in ROLES]
     for layer in dict.fromkeys(piece.layer for piece in over):
         yield tuple(piece for piece in over if piece.layer == layer)
 

@@ -13,7 +13,7 @@ from hoopwright.plan import Plan
 from hoopwright.quantity.units import Units
 from hoopwright.quantity.working import words
 
-NO_SHEET = "No sheet lies over the bows."
+NO_SHEET = "No sheet over the bows is cut of new film."
 FIT_WIDTHS = (18.0, 20.0, 22.0, *(13.0 for _ in range(6)), 24.0)
 
 
@@ -67,9 +67,7 @@ def fit_sheet(farm: Farm, plan: Plan) -> Sheet:
         for sheet in planned.fit.sheets
     ]
     widths = [
-        _Width(s.tunnel, s.sheet, width, units)
-        for s in sheets
-        for width in telling_widths(s.sheet)
+        _Width(s.tunnel, s.sheet, width, units) for s in sheets for width in telling_widths(s.sheet)
     ]
     rows = [
         wide_row("Widths: how sure it is that the film reaches", TITLE, last),
