@@ -72,6 +72,12 @@ def test_outlets_for_flow_and_for_reach() -> None:
     assert (few.outlets_needed, few.outlets, few.run_m) == (2, 1, 24.0)
 
 
+def test_without_a_gutter_no_amounts_are_told() -> None:
+    told = told_rain(_rain(tunnel()))
+    assert told.terms == ()
+    assert words(told, "metric").startswith("No gutter hangs")
+
+
 def test_fall_and_pipes() -> None:
     gutter = _gutter(fall_share=0.005)
     assert gutter.fall_m == pytest.approx(0.06)

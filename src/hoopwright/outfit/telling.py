@@ -19,6 +19,8 @@ RAIN_SOURCE = "Iowa State University Extension, rainwater from a high tunnel, 20
 
 def told_rain(work: RainWork) -> Phrase:
     """Return what one rain brings, and what a gutter asks of the frame."""
+    if not work.gutters:
+        return phrase("No gutter hangs on a hip board, so no water of a rain is caught.")
     return phrase(
         "One rain brings {water} off {area} of roof, {flow} in the heaviest. Full of water, ice or "
         "snow a gutter is a load on the hip board and the bows: ask a qualified engineer and keep "
