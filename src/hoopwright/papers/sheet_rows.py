@@ -141,7 +141,7 @@ def _filled(xml: str, sheet: Sheet, rows: str) -> str:
     found = _EMPTY_SHEET.search(xml)
     if found is None:
         raise ValueError(f"{sheet.name}: there is no place for its rows")
-    columns = max(len(sheet.widths), *(len(row.entries) for row in sheet.rows))
+    columns = max([len(sheet.widths), *(len(row.entries) for row in sheet.rows)])
     size = f"A1:{column_letters(columns)}{len(sheet.rows)}"
     return (
         f"{xml[: found.start()]}{found['head']}{size}{found['top']}>{rows}</sheetData>"
