@@ -8,7 +8,8 @@ import math
 from collections.abc import Sequence
 from decimal import Decimal
 from functools import cache
-from typing import Any, Self
+from types import NoneType, UnionType
+from typing import Annotated, Any, Self, Union, get_args, get_origin, get_type_hints
 
 import msgspec
 from msgspec import Meta, Struct
@@ -73,18 +74,26 @@ def choice(label: str) -> Meta:
     return Meta(title=label)
 
 
-def _unwrap(kind: Any) -> tuple[Any, dict[str, Any]]:
-    """Return the plain number type behind metadata and optionality, with its extras."""
-    extra: dict[str, Any] = {}
-    if isinstance(kind, msgspec.inspect.Metadata):
-        extra = dict(kind.extra or {})
-        extra["title"] = (kind.extra_json_schema or {}).get("title", "")
-        return kind.type, extra
-    if isinstance(kind, msgspec.inspect.UnionType):
-        for member in kind.types:
-            if not isinstance(member, msgspec.inspect.NoneType):
-                return _unwrap(member)
-    return kind, extra
+def _alone(kind: Any) -> tuple[Any, Meta | None, bool]:
+    """Return the type behind metadata and optionality, its metadata, and whether it is optional."""
+    if get_origin(kind) is Annotated:
+        return get_args(kind)[0], kind.__metadata__[0], False
+    if get_origin(kind) in (Union, UnionType):
+        members = [member for member in get_args(kind) if member is not NoneType]
+        plain, meta, _ = _alone(members[0])
+        return plain, meta, len(members) < len(get_args(kind))
+    return kind, None, False
+
+
+@cache
+def _kinds(kind: type[Struct]) -> tuple[tuple[str, Any, Meta | None, bool], ...]:
+    """Return name, plain type, metadata and optionality of each field, as annotated.
+
+    The types inside a field are left alone: reading them too would be half the time it takes to
+    open a farm.
+    """
+    hints = get_type_hints(kind, include_extras=True)
+    return tuple((name, *_alone(hints[name])) for name in kind.__struct_fields__)
 
 
 @cache
@@ -100,11 +109,7 @@ def _limits(kind: type[Struct]) -> tuple[tuple[str, float, float, str, str, bool
 
 @cache
 def _amounts(kind: type[Struct]) -> tuple[str, ...]:
-    info = msgspec.inspect.type_info(kind)
-    assert isinstance(info, msgspec.inspect.StructType)
-    return tuple(
-        f.name for f in info.fields if isinstance(_unwrap(f.type)[0], msgspec.inspect.DecimalType)
-    )
+    return tuple(name for name, plain, _meta, _optional in _kinds(kind) if plain is Decimal)
 
 
 class Field(Struct, frozen=True):
@@ -130,18 +135,13 @@ class Field(Struct, frozen=True):
 @cache
 def describe(kind: type[Struct]) -> Sequence[Field]:
     """Return the fields of an entered class in order, with labels, units and limits."""
-    info = msgspec.inspect.type_info(kind)
-    assert isinstance(info, msgspec.inspect.StructType)
     found = []
-    for entry in info.fields:
-        plain, extra = _unwrap(entry.type)
+    for name, plain, meta, optional in _kinds(kind):
         low = high = None
-        if isinstance(plain, msgspec.inspect.FloatType | msgspec.inspect.IntType):
-            low = plain.ge if plain.ge is not None else -math.inf
-            high = plain.le if plain.le is not None else math.inf
-        optional = isinstance(entry.type, msgspec.inspect.UnionType) and any(
-            isinstance(m, msgspec.inspect.NoneType) for m in entry.type.types
-        )
-        label = extra.get("title") or entry.name.replace("_", " ")
-        found.append(Field(entry.name, label, extra.get("unit", ""), low, high, optional))
+        if plain in (float, int):
+            low = meta.ge if meta is not None and meta.ge is not None else -math.inf
+            high = meta.le if meta is not None and meta.le is not None else math.inf
+        label = (meta.title if meta is not None else None) or name.replace("_", " ")
+        unit = (meta.extra or {}).get("unit", "") if meta is not None else ""
+        found.append(Field(name, label, unit, low, high, optional))
     return tuple(found)
