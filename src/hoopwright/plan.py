@@ -5,12 +5,8 @@ a changed farm shares all that did not change with the farm before, so a drag re
 it touches and an undo recomputes nothing.
 """
 
-from collections import OrderedDict
-from collections.abc import Callable
-from contextlib import suppress
 from dataclasses import dataclass, replace
 from functools import cache
-from typing import Generic, ParamSpec, TypeVar
 
 from hoopwright.airing import air_tunnel
 from hoopwright.checks import Case, check_farm, check_tunnel, sort_findings
@@ -27,6 +23,7 @@ from hoopwright.order import Order, place_order
 from hoopwright.outfit import Outfit, fit_out
 from hoopwright.pressure import Held, hold_air
 from hoopwright.quantity.finding import Finding
+from hoopwright.quantity.remembered import Remembered
 from hoopwright.survey import Survey, survey_frame
 from hoopwright.takeoff import (
     Need,
@@ -37,41 +34,7 @@ from hoopwright.takeoff import (
     mend_film,
 )
 
-__all__ = ["Plan", "Remembered", "TunnelPlan", "Variant", "plan", "preview"]
-
-P = ParamSpec("P")
-R = TypeVar("R")
-
-REMEMBERED = 400
-
-
-class Remembered(Generic[P, R]):
-    """A pure function that remembers its last results by the identity of its arguments.
-
-    The arguments are kept with the result, so that no identity can be given away meanwhile. Several
-    threads may ask at once: what another one has let go of meanwhile is still returned.
-    """
-
-    def __init__(self, function: Callable[P, R], limit: int = REMEMBERED) -> None:
-        """Remember up to `limit` results; the one unused longest goes first."""
-        self._function = function
-        self._limit = limit
-        self._kept: OrderedDict[tuple[int, ...], tuple[object, R]] = OrderedDict()
-
-    def __call__(self, *args: P.args, **kwargs: P.kwargs) -> R:
-        """Return the result for these very objects, computed at most once."""
-        key = tuple(map(id, args))
-        found = self._kept.get(key)
-        if found is not None:
-            with suppress(KeyError):
-                self._kept.move_to_end(key)
-            return found[1]
-        result = self._function(*args, **kwargs)
-        self._kept[key] = (args, result)
-        if len(self._kept) > self._limit:
-            self._kept.popitem(last=False)
-        return result
-
+__all__ = ["Plan", "TunnelPlan", "Variant", "plan", "preview"]
 
 _survey = Remembered(survey_frame)
 _cover = Remembered(lay_skin)

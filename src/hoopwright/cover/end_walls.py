@@ -1,6 +1,6 @@
 """Lay the end walls: outline, openings, areas, and the sheets of film that close them."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from functools import lru_cache
 from itertools import pairwise
 
@@ -8,13 +8,14 @@ from hoopwright.cover.cover import Area, Piece, Surface
 from hoopwright.cover.end_laid import Band, Crossing, EndLaid, Opening, OpeningUse
 from hoopwright.cover.end_shape import TOUCH_M, EndShape, end_shape
 from hoopwright.cover.end_sheets import lay_rigid
-from hoopwright.cover.sheet import Place, cut_piece
+from hoopwright.cover.sheet import Place, by_key, cut_piece
 from hoopwright.cover.side_film import layer_films
 from hoopwright.cover.size import Size, add_up
 from hoopwright.cover.sizes import TOLERANCE
 from hoopwright.farm import Allowances, End, Film, Skin
 from hoopwright.farm.change_ends import cover_of
 from hoopwright.farm.end_places import Box, opening_boxes
+from hoopwright.quantity.remembered import Remembered
 from hoopwright.quantity.working import LaterWorkings, Term, Working
 from hoopwright.survey import Survey
 from hoopwright.survey.bow_curve import BowCurve
@@ -168,9 +169,9 @@ def end_pieces(
     skin: Skin,
     ends: tuple[End, End],
     laid: tuple[EndLaid, EndLaid],
-    films: Mapping[str, Film],
-) -> Iterator[Piece]:
-    """Yield the sheets of film of both end walls, from below, layer by layer.
+    films: tuple[Film, ...],
+) -> tuple[Piece, ...]:
+    """Return the sheets of film of both end walls, from below, layer by layer.
 
     A wall of one sheet has its width across the roll. Sheets that end at a seam lie along the roll,
     their height across it: so they are cut of narrow rolls, and of a wide one ripped lengthwise.
@@ -180,22 +181,40 @@ def end_pieces(
         skin: Tails and laps.
         ends: End walls as chosen.
         laid: End walls as laid.
-        films: Films by key.
+        films: Films that can be chosen.
     """
-    for number, (end, wall) in enumerate(zip(ends, laid, strict=True)):
-        if end.film is None:
-            continue
-        count = len(wall.bands)
-        for k, band in enumerate(wall.bands):
-            size = whole_size(survey, skin.allowances)
-            name, spot = f"End wall {end.name}", None
-            if count > 1:
-                across, up = band_size(band, skin.allowances)
-                size = (up, across)
-                name, spot = f"{name}, sheet {k + 1} of {count} from below", k
-            place = Place("end wall", spot, number, name, (_area(number, band),))
-            for layer in layer_films(end.film):
-                yield cut_piece(place, layer, *size, films)
+    front, back = (
+        _sheets(survey, skin.allowances, end, number, wall, films)
+        for number, (end, wall) in enumerate(zip(ends, laid, strict=True))
+    )
+    return (*front, *back)
+
+
+def _cut_wall(
+    survey: Survey,
+    allowances: Allowances,
+    end: End,
+    number: int,
+    wall: EndLaid,
+    films: tuple[Film, ...],
+) -> tuple[Piece, ...]:
+    if end.film is None:
+        return ()
+    found: list[Piece] = []
+    count, named = len(wall.bands), by_key(films)
+    for k, band in enumerate(wall.bands):
+        size = whole_size(survey, allowances)
+        name, spot = f"End wall {end.name}", None
+        if count > 1:
+            across, up = band_size(band, allowances)
+            size = (up, across)
+            name, spot = f"{name}, sheet {k + 1} of {count} from below", k
+        place = Place("end wall", spot, number, name, (_area(number, band),))
+        found += (cut_piece(place, layer, *size, named) for layer in layer_films(end.film))
+    return tuple(found)
+
+
+_sheets = Remembered(_cut_wall)
 
 
 def _area(number: int, band: Band) -> Area:

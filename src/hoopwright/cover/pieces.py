@@ -1,23 +1,27 @@
 """Lay the skin: every sheet of one tunnel, how its size adds up and where it lies."""
 
 from collections.abc import Iterator, Mapping
+from functools import lru_cache
 from itertools import pairwise
+from typing import Literal
 
-from hoopwright.cover.cover import Area, Cover, LayerName, Piece
+from hoopwright.cover.cover import Area, Cover, LayerName, Piece, Role
 from hoopwright.cover.end_laid import EndLaid
 from hoopwright.cover.end_walls import end_pieces, lay_ends
 from hoopwright.cover.lengths import seam_length, whole_length
-from hoopwright.cover.sheet import Place, cut_piece
+from hoopwright.cover.sheet import Place, by_key, cut_piece
 from hoopwright.cover.side_film import layer_films
 from hoopwright.cover.side_pieces import LaidSide, SideCase, lay_side
 from hoopwright.cover.size import Size
 from hoopwright.cover.sizes import roof_width, whole_width
 from hoopwright.farm import End, Film, Side, Skin
 from hoopwright.farm.skin import Covering
+from hoopwright.quantity.remembered import Remembered
 from hoopwright.quantity.working import LaterWorkings, Term, Working
 from hoopwright.survey import Survey
 
 Pair = tuple[float, float]
+LaidRoof = tuple[Size, tuple[Piece, ...]]
 
 
 def lay_skin(
@@ -43,47 +47,98 @@ def lay_skin(
     Raises:
         KeyError: A film that was chosen is not among `films`.
     """
-    by_key = {film.key: film for film in films}
-    cases = tuple(
-        SideCase(n, side, covering, survey, skin, by_key, inflated)
+    uncut = _without_seams(skin)
+    first, second = (
+        _side(n, side, covering, survey, uncut, films, inflated)
         for n, (side, inflated) in enumerate(zip(sides, inflated_sides, strict=True))
     )
-    widths = {
-        layer: roof_width(survey, skin, layer)
-        if covering == "roof_and_sides"
-        else whole_width(survey, skin, sides, inflated_sides, layer)
-        for layer, _ in layer_films(skin.roof)
-    }
-    laid = tuple(lay_side(case) for case in cases)
+    whole = covering == "one_sheet"
+    width, over = (
+        _whole(survey, skin, sides, films, inflated_sides) if whole else _roof(survey, skin, films)
+    )
     walls = lay_ends(survey, skin, ends)
     pieces = (
-        *_roof_pieces(covering, survey, skin, cases, widths, by_key),
-        *(piece for side in laid for piece in side.pieces),
-        *end_pieces(survey, skin, ends, walls, by_key),
+        *over,
+        *first.pieces,
+        *second.pieces,
+        *end_pieces(survey, skin, ends, walls, films),
     )
-    width = next(iter(widths.values()))
-    return _cover(covering, pieces, (laid[0], laid[1]), walls, width, sides)
+    return _cover(covering, pieces, (first, second), walls, width, sides)
 
 
-def _roof_pieces(
+@lru_cache(maxsize=16)
+def _without_seams(skin: Skin) -> Skin:
+    """Return a skin without its cross seams: neither do they matter to the sides."""
+    return _alike(skin.but(cross_seams_m=()))
+
+
+@lru_cache(maxsize=16)
+def _alike(skin: Skin) -> Skin:
+    """Return the first of equal skins, so that sides are not laid again while a seam is dragged."""
+    return skin
+
+
+def _lay_side(
+    n: int,
+    side: Side,
     covering: Covering,
     survey: Survey,
     skin: Skin,
-    cases: tuple[SideCase, ...],
+    films: tuple[Film, ...],
+    inflated: bool,
+) -> LaidSide:
+    return lay_side(SideCase(n, side, covering, survey, skin, by_key(films), inflated))
+
+
+def _lay_roof(survey: Survey, skin: Skin, films: tuple[Film, ...]) -> LaidRoof:
+    widths = {layer: roof_width(survey, skin, layer) for layer, _ in layer_films(skin.roof)}
+    pieces = tuple(_roof_pieces("Roof sheet", survey, skin, (), widths, by_key(films)))
+    return next(iter(widths.values())), pieces
+
+
+def _lay_whole(
+    survey: Survey,
+    skin: Skin,
+    sides: tuple[Side, Side],
+    films: tuple[Film, ...],
+    inflated_sides: tuple[bool, bool],
+) -> LaidRoof:
+    widths = {
+        layer: whole_width(survey, skin, sides, inflated_sides, layer)
+        for layer, _ in layer_films(skin.roof)
+    }
+    named = by_key(films)
+    cases = (
+        SideCase(n, side, "one_sheet", survey, skin, named, inflated)
+        for n, (side, inflated) in enumerate(zip(sides, inflated_sides, strict=True))
+    )
+    below = tuple(case for case in cases if not case.own)
+    pieces = tuple(_roof_pieces("Whole sheet", survey, skin, below, widths, named))
+    return next(iter(widths.values())), pieces
+
+
+_side = Remembered(_lay_side)
+_roof = Remembered(_lay_roof)
+_whole = Remembered(_lay_whole)
+
+
+def _roof_pieces(
+    title: Literal["Roof sheet", "Whole sheet"],
+    survey: Survey,
+    skin: Skin,
+    below: tuple[SideCase, ...],
     widths: Mapping[LayerName, Size],
     films: Mapping[str, Film],
 ) -> Iterator[Piece]:
     """Yield the sheets over the bows, layer by layer, from front to back."""
     spots = (0.0, *skin.cross_seams_m, survey.length_m)
-    whole = covering == "one_sheet"
-    below = tuple(case for case in cases if not case.own)
-    title = "Whole sheet" if whole else "Roof sheet"
+    role: Role = "roof sheet" if title == "Roof sheet" else "whole sheet"
     count = len(spots) - 1
     for layer in layer_films(skin.roof):
         for k, ends in enumerate(pairwise(spots)):
             length = whole_length(survey, skin) if count == 1 else seam_length(survey, skin, *ends)
             place = Place(
-                "whole sheet" if whole else "roof sheet",
+                role,
                 None,
                 k,
                 title if count == 1 else f"{title} {k + 1} of {count}",

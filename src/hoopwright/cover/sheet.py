@@ -1,6 +1,6 @@
 """One sheet of film from its sizes: area, mass and how each was got."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from hoopwright.cover.cover import Area, LayerName, Piece, Role
@@ -27,6 +27,11 @@ class Place:
     number: int
     name: str
     areas: tuple[Area, ...]
+
+
+def by_key(films: Iterable[Film]) -> dict[str, Film]:
+    """Return films by key."""
+    return {film.key: film for film in films}
 
 
 def cut_piece(
