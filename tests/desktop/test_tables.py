@@ -238,6 +238,18 @@ def test_other_covering_is_taken_by_its_button(qtbot: QtBot, opened: Opened) -> 
     assert session.tunnel.skin.covering == "roof_and_sides"
 
 
+def test_coverings_tell_what_stays(opened: Opened) -> None:
+    kept = (PartState(family="Film", where="roof", state="keep"),)
+    session, tables = opened(small_farm(tunnel().but(condition=kept)), COVERINGS)
+    rows = tables.shown.view.model()
+    last = rows.rowCount() - 2
+    found = [rows.index(last, n).data() for n in range(3)]
+    saved = session.tunnel_plan.chosen.cost.saved
+    assert saved > 0
+    # The one sheet hangs down both sides: it is cut new, and nothing of it stays.
+    assert found == ["What stays, if it were new", "$0.00", f"${saved:,}"]
+
+
 def _row_of(session: Session, code: str) -> int:
     return next(n for n, f in enumerate(session.plan.findings) if f.code == code)
 

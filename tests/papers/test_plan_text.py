@@ -38,6 +38,11 @@ def test_what_stays_is_told_with_what_it_saves() -> None:
     assert head
     assert rest.splitlines()[0].strip().startswith("Roof sheet: clear film stays as it is")
     assert "would cost" in rest
+    # What the price of a covering leaves out stands beside it; one sheet cannot keep a roof.
+    chosen, other = (line for line in head.splitlines() if "goods and tax" in line)
+    assert "roof and sides apart" in chosen
+    assert "; what stays is left out, " in chosen
+    assert "what stays" not in other
 
 
 def test_rain_is_told_in_litres() -> None:

@@ -5,10 +5,12 @@ from decimal import Decimal
 
 import pytest
 
-from hoopwright.farm import Farm, Heating, Money
+from hoopwright.farm import Farm, Heating, Money, PartState
 from hoopwright.order.order import Unplaced
+from hoopwright.plan import plan as plan_of
 from papers.invented_plan import invented_farm, invented_lines, invented_plan
 from papers.spreadsheet import amount, made, open_book, texts
+from samples import small_farm, tunnel
 
 
 def test_saved_sums_are_those_of_the_plan(farm: Farm) -> None:
@@ -55,6 +57,20 @@ def test_summary_says_whether_it_is_the_whole_price(farm: Farm) -> None:
     assert "Not the whole price. Lines without a price: 1." in said[0]
     assert "Lines with an invented price: 4." in said[1]
     assert "Every line to buy has a price that was entered." in said[2]
+
+
+def test_summary_tells_what_both_coverings_leave_out_because_it_stays() -> None:
+    kept = tunnel().but(condition=(PartState(family="Film", where="roof", state="keep"),))
+    farm = small_farm(kept)
+    # A roof sheet of its own stays; the one sheet hangs down both sides, and is cut new.
+    # 10.059 m by 25.219 m of a roll of 12 m by 50 m, or 600 m2, for $390: a share of 0.4228.
+    found = texts(open_book(made(farm, plan_of(farm)))["Summary"])
+    (told,) = [line for line in found.splitlines() if "what stays of the old skin" in line]
+    assert told.startswith("Meadow tunnel: ")
+    assert "$164.89 new for roof and sides apart" in told
+    assert "$0.00 new for one sheet" in told
+    new = small_farm(tunnel())
+    assert "what stays" not in texts(open_book(made(new, plan_of(new)))["Summary"])
 
 
 def test_summary_names_sheets_that_no_roll_yields(farm: Farm) -> None:

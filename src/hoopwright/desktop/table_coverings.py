@@ -33,6 +33,7 @@ MONEY: tuple[tuple[str, object], ...] = (
     ("goods", QT_TRANSLATE_NOOP("Tables", "Goods")),
     ("film_waste", QT_TRANSLATE_NOOP("Tables", "Price of the film wasted")),
     ("to_pay", QT_TRANSLATE_NOOP("Tables", "To pay, without freight")),
+    ("saved", QT_TRANSLATE_NOOP("Tables", "What stays, if it were new")),
 )
 
 

@@ -114,11 +114,13 @@ def _air_lines(farm: Farm, result: TunnelPlan) -> list[str]:
 def _covering_line(farm: Farm, way: Variant) -> str:
     units = farm.units
     name = "one sheet" if way.cover.covering == "one_sheet" else "roof and sides apart"
+    order = way.order
+    kept = f"; what stays is left out, {_money(farm, order.saved)} new" if order.reused else ""
     return (
         f"{name}: sheet {show(way.cover.sheet_width_m, 'm', units)} wide, film bought "
-        f"{show(way.order.film_bought_m2, 'm2', units)} (waste "
-        f"{show(way.order.waste_share, 'share', units)}), goods and tax "
-        f"{_money(farm, way.cost.to_pay)}"
+        f"{show(order.film_bought_m2, 'm2', units)} (waste "
+        f"{show(order.waste_share, 'share', units)}), goods and tax "
+        f"{_money(farm, way.cost.to_pay)}{kept}"
     )
 
 

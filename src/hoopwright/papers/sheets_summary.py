@@ -1,6 +1,6 @@
 """The summary: what is to pay, both ways to skin compared, and the choices behind it."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from datetime import date
 from decimal import Decimal
 
@@ -51,6 +51,7 @@ from hoopwright.papers.sheets_takeoff import (
     takeoff_cells,
 )
 from hoopwright.plan import Plan
+from hoopwright.quantity.money import format_money
 from hoopwright.quantity.units import Units, unit_label
 from hoopwright.quantity.working import words
 
@@ -216,7 +217,8 @@ def _coverings(farm: Farm, plan: Plan) -> list[Row]:
         ),
         heading_row(columns),
     ]
-    return [*rows, *(list_row(columns, line) for line in lines)]
+    rows += (list_row(columns, line) for line in lines)
+    return [*rows, *(wide_row(text, NOTE, LAST) for text in _kept(plan, currency))]
 
 
 def _covering_line(name: str, variant: Variant, note: str, units: Units) -> Sequence[Value]:
@@ -236,6 +238,18 @@ def _covering_line(name: str, variant: Variant, note: str, units: Units) -> Sequ
 def _unplaced(order: Order) -> str:
     count = len(order.unplaced)
     return f"; {count} sheets fit no roll: not the whole price" if count else ""
+
+
+def _kept(plan: Plan, currency: str) -> Iterator[str]:
+    """Yield of each tunnel what both prices leave out because it stays."""
+    for planned in plan.tunnels:
+        ways = (planned.chosen, planned.other)
+        if any(way.order.reused for way in ways):
+            told = ", ".join(
+                f"{format_money(way.order.saved, currency)} new for {COVERINGS[way.cover.covering]}"
+                for way in ways
+            )
+            yield f"{planned.name}: what stays of the old skin is left out, {told}."
 
 
 def _tunnels(farm: Farm, plan: Plan) -> list[Row]:
