@@ -48,6 +48,13 @@ def test_widths_are_told_from_one_below_the_chosen_to_the_first_that_is_sure() -
     assert telling_widths(bent)[-1] == bent.widths[-1]
 
 
+def test_without_a_chance_one_width_above_the_chosen_is_enough() -> None:
+    (sheet,) = fitted(bent_tunnel({}), stocked(stocks_ft=(24, 32, 34, 36, 40, 48))).sheets
+    told = telling_widths(sheet)
+    assert [width.chosen for width in told] == [False, True, False]
+    assert all(width.chance is None for width in told)
+
+
 def test_another_stock_after_reading_again_is_told_with_the_one_of_now() -> None:
     (sheet,) = fitted(bent_tunnel(), stocked(stocks_ft=(24, 32.5, 34))).sheets
     again = [words(told, "imperial") for told in tell_sheet(sheet)][-1]

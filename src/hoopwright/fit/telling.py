@@ -75,14 +75,16 @@ def tell_readings(sheet: SheetFit) -> Phrase:
 def telling_widths(sheet: SheetFit) -> tuple[WidthFit, ...]:
     """Return the stock widths worth a word, the narrowest first.
 
-    From one below the chosen width to the first that is never too short, or to the widest.
+    From one below the chosen width to the first that is never too short, or to the widest; where no
+    chance can be told, to one above the chosen width.
     """
     widths = sheet.widths
     chosen = next((n for n, width in enumerate(widths) if width.chosen), len(widths))
     told: list[WidthFit] = []
-    for width in widths[max(0, chosen - 1) :]:
+    for n, width in enumerate(widths[max(0, chosen - 1) :], max(0, chosen - 1)):
         told.append(width)
-        if not width.margin_m < 0 and width.chance is not None and width.chance < NEVER:
+        never = width.chance is not None and width.chance < NEVER
+        if width.margin_m >= 0 and (never or (width.chance is None and n > chosen)):
             break
     return tuple(told)
 
