@@ -1,12 +1,14 @@
-"""The command line: `hoopwright [FARM]` for the window, and verbs that need no screen."""
+"""The command line: `hoopwright [FARM]` for the window, and verbs that need no screen.
+
+Each verb loads the papers it writes; the window, which writes none at its start, loads none.
+"""
 
 import argparse
 import datetime
-import gc
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
-from typing import NoReturn
+from typing import TYPE_CHECKING, NoReturn
 
 from hoopwright import __version__
 from hoopwright.farm import Farm, Tunnel
@@ -15,21 +17,13 @@ from hoopwright.farm.change import add_split
 from hoopwright.farm.side import MOVING
 from hoopwright.files.fault import FileFault
 from hoopwright.files.storage import demo_catalogue, open_farm, save_farm, write_whole
-from hoopwright.papers.form_page import PAPER_NAMES, PAPERS
-from hoopwright.papers.measuring_sheet import measuring_pages
-from hoopwright.papers.measuring_subject import (
-    MeasuringSubject,
-    blank_subject,
-    subject_of,
-    usual_paper,
-)
-from hoopwright.papers.plan_json import plan_to_json
-from hoopwright.papers.plan_text import findings_to_text, plan_to_text
-from hoopwright.papers.workbook import workbook_bytes
 from hoopwright.plan import plan
 from hoopwright.proposal import Aim, propose_splits
 from hoopwright.quantity.units import ReadError, Units, read_length
 from hoopwright.quantity.working import words
+
+if TYPE_CHECKING:
+    from hoopwright.papers.measuring_subject import MeasuringSubject
 
 FAULTS_OPEN = 1
 BAD_INPUT = 2
@@ -85,8 +79,6 @@ def read_arguments(arguments: Sequence[str]) -> argparse.Namespace:
 def run_verb(options: argparse.Namespace) -> int:
     """Run a verb; return the exit status. Bad input is one line on standard error."""
     run: Callable[[argparse.Namespace], int] = options.run
-    # A verb lives short and a plan makes no cycles: looking for some takes longer than the plan.
-    gc.disable()
     try:
         return run(options)
     except (FileFault, ReadError, ValueError) as fault:
@@ -108,6 +100,9 @@ def _run_plan(options: argparse.Namespace) -> int:
     if options.propose:
         sys.stdout.write("\n".join(_proposed_lines(farm)) + "\n")
         return 0
+    from hoopwright.papers.plan_json import plan_to_json
+    from hoopwright.papers.plan_text import plan_to_text
+
     whole = plan(farm)
     sys.stdout.write(plan_to_json(farm, whole) if options.json else plan_to_text(farm, whole))
     return 0
@@ -136,6 +131,8 @@ def _fill_takeoff(parser: argparse.ArgumentParser) -> None:
 
 
 def _run_takeoff(options: argparse.Namespace) -> int:
+    from hoopwright.papers.workbook import workbook_bytes
+
     farm, _ = open_farm(options.file)
     data = workbook_bytes(farm, plan(farm), __version__, datetime.date.today())
     write_whole(options.output, data)
@@ -144,6 +141,8 @@ def _run_takeoff(options: argparse.Namespace) -> int:
 
 
 def _fill_measure(parser: argparse.ArgumentParser) -> None:
+    from hoopwright.papers.form_page import PAPER_NAMES
+
     parser.add_argument(
         "file", metavar="FARM", nargs="?", type=Path, help="farm file (blank when left out)"
     )
@@ -160,6 +159,8 @@ def _fill_measure(parser: argparse.ArgumentParser) -> None:
 
 
 def _run_measure(options: argparse.Namespace) -> int:
+    from hoopwright.papers.measuring_sheet import measuring_pages
+
     subjects = _measured(options)
     try:
         # Loads the toolkit, which the other verbs do without.
@@ -172,8 +173,11 @@ def _run_measure(options: argparse.Namespace) -> int:
     return 0
 
 
-def _measured(options: argparse.Namespace) -> tuple[MeasuringSubject, ...]:
+def _measured(options: argparse.Namespace) -> "tuple[MeasuringSubject, ...]":
     """Return what is measured: the tunnels of a farm that were asked for, or any tunnel."""
+    from hoopwright.papers.form_page import PAPERS
+    from hoopwright.papers.measuring_subject import blank_subject, subject_of, usual_paper
+
     farm = None if options.file is None else open_farm(options.file)[0]
     units: Units = options.units or (farm.units if farm else "imperial")
     paper = PAPERS[options.paper] if options.paper else usual_paper(units)
@@ -193,6 +197,8 @@ def _fill_check(parser: argparse.ArgumentParser) -> None:
 
 
 def _run_check(options: argparse.Namespace) -> int:
+    from hoopwright.papers.plan_text import findings_to_text
+
     farm, _ = open_farm(options.file)
     findings = plan(farm).findings
     sys.stdout.write(findings_to_text(farm, findings))

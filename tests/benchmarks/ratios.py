@@ -41,6 +41,8 @@ app.processEvents()
 """
 BARE_PLOTS = BARE + "import pyqtgraph\n"
 SHELL = """
+import gc
+gc.disable()  # As main does.
 from hoopwright.desktop.application import begin_application, open_window
 app = begin_application([])
 window = open_window(None)
