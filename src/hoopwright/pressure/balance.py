@@ -18,7 +18,6 @@ Source:
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 
 from hoopwright.pressure.elimination import elimination_order, solve_net
 from hoopwright.pressure.fan import FanCurve
@@ -32,7 +31,6 @@ _CLOSE = 1e-8
 _PATIENCE, _ROUNDS = 25, 200
 _SOFT, _STIFF = 1e-5, 1e5
 _NEAR_ZERO = 1e-12
-_KEPT = 64
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -112,11 +110,6 @@ def balance_air(net: AirNet, fills_at_pa: float = FILLS_AT_PA) -> AirBalance:
     Source:
         See the module.
     """
-    return _balanced(net, fills_at_pa)
-
-
-@lru_cache(maxsize=_KEPT)
-def _balanced(net: AirNet, fills_at_pa: float) -> AirBalance:
     check_net(net)
     joined, unjoined = split_joined(net)
     ways = joined_ways(net, joined)

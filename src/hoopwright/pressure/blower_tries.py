@@ -12,6 +12,7 @@ around the cells.
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
+from functools import lru_cache
 
 from hoopwright.farm import Air, Blower, Climate
 from hoopwright.pressure.balance import AirBalance, balance_air
@@ -26,6 +27,7 @@ from hoopwright.quantity.working import DERIVED, ENTERED, LaterWorkings, Term, W
 # The damper cannot be entered further shut.
 LEAST_OPEN = 0.05
 
+_KEPT = 64
 _LEVEL = 1e-7
 _WIDE = Hose(bore_m=1.0, length_m=0.1, roughness_m=0.0, loss_k=0.0)
 
@@ -91,6 +93,16 @@ def try_blowers(
     return tuple(_try(behind, blower, air, climate) for blower in blowers)
 
 
+@lru_cache(maxsize=_KEPT)
+def settled(net: AirNet) -> AirBalance:
+    """Return a net at rest; equal nets are settled once.
+
+    Source:
+        `balance_air`.
+    """
+    return balance_air(net)
+
+
 def span_of(found: AirBalance) -> Span:
     """Return the least and greatest pressure of cells that air reaches; 0 without one."""
     reached = [
@@ -131,7 +143,7 @@ def _held_at(net: AirNet, fed_pa: float) -> Span:
     most = sum(cell.leak_m3_s(fed_pa) for cell in net.cells)
     tank = FanCurve(((0.0, fed_pa * (1 + _LEVEL)), (2 * most + _LEVEL, fed_pa * (1 - _LEVEL))))
     held = replace(net, feeds=(Feed(net.feeds[0].into, _WIDE),), fan=tank)
-    return replace(span_of(balance_air(held)), high_pa=fed_pa)
+    return replace(span_of(settled(held)), high_pa=fed_pa)
 
 
 def _try(behind: _Behind, blower: Blower, air: Air, climate: Climate) -> BlowerTry:
@@ -158,7 +170,7 @@ def _judge(behind: _Behind, fan: FanCurve) -> tuple[Span, Verdict, float]:
         open_share = _damper(behind, fan, behind.aim)
         if open_share >= LEAST_OPEN:
             return behind.aim, "fits with the damper", open_share
-    found = balance_air(replace(behind.net, fan=fan))
+    found = settled(replace(behind.net, fan=fan))
     span = span_of(found)
     if too_strong:
         return span, "too strong", 1.0

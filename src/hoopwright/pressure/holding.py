@@ -15,8 +15,8 @@ from functools import cache, lru_cache
 from hoopwright.cover.cover import Cover
 from hoopwright.farm import Air, Bench, Blower, Climate, Film, Hose, Side, Skin
 from hoopwright.inflation import Inflation
-from hoopwright.pressure.balance import FILLS_AT_PA, AirBalance, balance_air
-from hoopwright.pressure.blower_tries import power_cost, span_of, try_blowers
+from hoopwright.pressure.balance import FILLS_AT_PA, AirBalance
+from hoopwright.pressure.blower_tries import power_cost, settled, span_of, try_blowers
 from hoopwright.pressure.filling import Filling, fill_net
 from hoopwright.pressure.film_pulls import pull_films, widest_bay
 from hoopwright.pressure.graph import critical_hoses
@@ -173,7 +173,7 @@ def _settle(
 ) -> _Rest:
     blower = next((b for b in blowers if b.key == air.blower), None)
     net = None if blower is None else plan_net(inflation, air, hoses, blower)
-    return _Rest() if net is None else _Rest(blower, net, balance_air(net))
+    return _Rest() if net is None else _Rest(blower, net, settled(net))
 
 
 def _tries(
