@@ -463,6 +463,7 @@ def _survey(tunnel: Tunnel) -> Survey:
         girth_m=11.5,
         roof_girth_m=8.5428,
         roof_bow=None,
+        roof_over=None,
         whole_girth_m=10.9428,
         whole_bow=None,
         sheet_length_m=25.6032,

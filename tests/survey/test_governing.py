@@ -45,6 +45,19 @@ def test_girth_over_the_baseboards_gives_the_roof_less_both_sides() -> None:
     assert survey.roof_girth_m == pytest.approx(12.2 - 2.4)
 
 
+def test_a_bow_read_over_its_baseboards_alone_governs_the_roof_where_it_is_longer() -> None:
+    # Bow 1 at the hips; bow 2 leaves 12.1 - 2 x 1.2 = 9.7 m for the roof.
+    rows = (BowReading(bow=1, over_hips_m=9.6), BowReading(bow=2, over_baseboards_m=12.1))
+    survey = survey_frame(frame_of(*rows))
+    assert survey.roof_girth_m == pytest.approx(9.7)
+    assert (survey.roof_bow, survey.roof_over) == (2, "baseboards")
+    assert "those that were are shorter" in survey.working("roof_girth_m").rule
+    # Read at the hips too, that reading is believed before the one less its sides.
+    both = BowReading(bow=2, over_hips_m=9.62, over_baseboards_m=12.1)
+    survey = survey_frame(frame_of(rows[0], both))
+    assert (survey.roof_girth_m, survey.roof_bow, survey.roof_over) == (9.62, 2, "hips")
+
+
 def test_hips_read_lower_make_the_roof_longer() -> None:
     low = SideReading(hip_m=1.3)
     survey = survey_frame(frame_of(BowReading(bow=5, sides=(low, low))))

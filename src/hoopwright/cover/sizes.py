@@ -192,7 +192,7 @@ def _roof_name(survey: Survey) -> str:
     """Return what the width over the roof is called, with the bow where it was read."""
     if survey.roof_bow is None:
         return "over the bow, hip to hip"
-    if survey.taped.hips is not None:
+    if survey.roof_over == "hips":
         return f"over bow {survey.roof_bow}, hip to hip, as read"
     return f"over bow {survey.roof_bow}, hip to hip, from its girth over the baseboards"
 

@@ -10,7 +10,7 @@ from hoopwright.fit.fit import Fit, Remeasured, SheetFit, Untold, WidthFit
 from hoopwright.fit.shortness import DIGITS_M, Girths, chance_short
 from hoopwright.fit.workings import explain_sheet
 from hoopwright.survey import Survey
-from hoopwright.survey.taped import GirthSpread, Taped
+from hoopwright.survey.taped import GirthSpread
 
 ROLES = ("roof sheet", "whole sheet")
 
@@ -41,7 +41,7 @@ def fit_widths(
             _fit_sheet(
                 pieces,
                 by_key[pieces[0].film],
-                _spread_of(pieces[0], survey.taped),
+                _spread_of(pieces[0], survey),
                 bows,
                 tolerance_m,
                 tape.error_m,
@@ -58,17 +58,18 @@ def _by_layer(sheets: tuple[Piece, ...]) -> Iterator[tuple[Piece, ...]]:
         yield tuple(piece for piece in over if piece.layer == layer)
 
 
-def _spread_of(piece: Piece, taped: Taped) -> GirthSpread | None:
+def _spread_of(piece: Piece, survey: Survey) -> GirthSpread | None:
     """Return the girths that the width of a sheet rests on, or None when none was read.
 
-    They are those whose longest is one of its terms. A width that was worked back from girths
-    between other lines has no such term and rests on those all the same.
+    A whole sheet whose width has the longest girth over the baseboards among its terms rests on
+    those; every other one on the girths that the roof's was read among.
     """
+    taped = survey.taped
+    bases = taped.baseboards
     lengths_m = {term.value for term in piece.width_terms}
-    nearest = (taped.hips, taped.baseboards)
-    spreads = [s for s in (nearest if piece.role == "roof sheet" else nearest[::-1]) if s]
-    stated = [spread for spread in spreads if spread.governing_m in lengths_m]
-    return next(iter((*stated, *spreads)), None)
+    if bases is not None and bases.governing_m in lengths_m:
+        return bases
+    return taped.hips if survey.roof_over == "hips" else bases
 
 
 def _fit_sheet(

@@ -95,6 +95,7 @@ def survey_frame(frame: Frame) -> Survey:
         girth_m=curve.length_m,
         roof_girth_m=roof.length_m,
         roof_bow=roof.bow,
+        roof_over=roof.over,
         whole_girth_m=whole.length_m,
         whole_bow=whole.bow,
         sheet_length_m=taped.length_m + taped.skew_cost_m + taped.lean_cost_m,

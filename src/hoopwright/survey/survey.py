@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from hoopwright.quantity.working import Explained
 from hoopwright.survey.bow_curve import BowCurve
 from hoopwright.survey.heights import Along
-from hoopwright.survey.taped import Taped
+from hoopwright.survey.taped import Over, Taped
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -24,6 +24,8 @@ class Survey(Explained):
         roof_girth_m: Over the outside from hip seam to hip seam, m: the longest as read, else by
             the profile.
         roof_bow: Bow whose reading that is, 1 at the front; None when it is by the profile.
+        roof_over: Lines between which that was read: at the hips, or over the baseboards where no
+            girth at the hips was read; None when it is by the profile.
         whole_girth_m: Over the outside from baseboard to baseboard, m: the longest as read, else
             the roof's with both sides.
         whole_bow: Bow whose reading that is; None when it is worked out.
@@ -54,6 +56,7 @@ class Survey(Explained):
     girth_m: float
     roof_girth_m: float
     roof_bow: int | None
+    roof_over: Over | None
     whole_girth_m: float
     whole_bow: int | None
     sheet_length_m: float
