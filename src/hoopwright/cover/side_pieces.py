@@ -1,7 +1,8 @@
 """The sheets of one side: curtains, pockets, split strips, or one fixed sheet."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
+from functools import cache
 
 from hoopwright.cover.cover import Area, CurtainSpan, FixedSpan, Piece, Role, Surface
 from hoopwright.cover.lengths import side_length
@@ -93,11 +94,13 @@ def lay_side(case: SideCase) -> LaidSide:
     fixed = fixed_spans(case.n, side, bows_m, case.own)
     if side.kind == "fixed":
         return _fixed_side(case, fixed)
-    curtains = curtain_spans(case.n, side, bows_m, case.own, lambda over: _hanging(case, over))
-    strips = tuple(_strips(case, fixed))
+    hung_over = cache(lambda over: _hanging(case, over))
+    curtains = curtain_spans(case.n, side, bows_m, case.own, hung_over)
+    held = pocket_height(case.survey, case.skin, case.n, side)
+    strips = tuple(_strips(case, fixed, held))
     if not case.own:
         return LaidSide(strips, curtains, fixed, None)
-    pieces = (*_curtains(case, curtains), *_pockets(case, fixed), *strips)
+    pieces = (*_curtains(case, curtains, hung_over), *_pockets(case, fixed, held), *strips)
     layer = curtain_films(side, case.skin, case.covering)[0][0]
     highest = curtain_height(case.survey, case.skin, case.n, side, layer, case.inflated)
     return LaidSide(pieces, curtains, fixed, highest)
@@ -130,19 +133,19 @@ def _hanging(case: SideCase, over: Stretch) -> Hanging:
     )
 
 
-def _curtains(case: SideCase, curtains: tuple[CurtainSpan, ...]) -> Iterator[Piece]:
+def _curtains(
+    case: SideCase, curtains: tuple[CurtainSpan, ...], hung_over: Callable[[Stretch], Hanging]
+) -> Iterator[Piece]:
     tolerance_m = case.skin.allowances.measuring_tolerance_m
-    for layer in curtain_films(case.side, case.skin, case.covering):
+    for at, layer in enumerate(curtain_films(case.side, case.skin, case.covering)):
         for span in curtains:
-            width = curtain_height(
-                case.survey,
-                case.skin,
-                case.n,
-                case.side,
-                layer[0],
-                case.inflated,
-                (span.open_from_m, span.open_to_m),
-            )
+            over = (span.open_from_m, span.open_to_m)
+            # The first layer is the one that tells how high the curtain is cut.
+            width = hung_over(over).cut
+            if at > 0:
+                width = curtain_height(
+                    case.survey, case.skin, case.n, case.side, layer[0], case.inflated, over
+                )
             length = add_up(
                 "The opening, and a lap over the neighbour or the pocket at each end.",
                 ("opening", span.open_to_m - span.open_from_m),
@@ -155,26 +158,27 @@ def _curtains(case: SideCase, curtains: tuple[CurtainSpan, ...]) -> Iterator[Pie
             yield cut_piece(place, layer, width, length, case.films)
 
 
-def _pockets(case: SideCase, fixed: tuple[FixedSpan, ...]) -> Iterator[Piece]:
+def _pockets(case: SideCase, fixed: tuple[FixedSpan, ...], height: Size) -> Iterator[Piece]:
     for number, end in enumerate(("front", "back")):
         for span in fixed:
             if span.mark.endswith(f"/pocket/{end}"):
                 name = f"Pocket {end}, {case.side.name}"
-                yield from _held(case, span, "pocket", number, name)
+                yield from _held(case, span, height, "pocket", number, name)
 
 
-def _strips(case: SideCase, fixed: tuple[FixedSpan, ...]) -> Iterator[Piece]:
+def _strips(case: SideCase, fixed: tuple[FixedSpan, ...], height: Size) -> Iterator[Piece]:
     for span in fixed:
         _, _, index = span.mark.partition("/strip/")
         if index:
             name = f"Split strip {int(index) + 1}, {case.side.name}"
-            yield from _held(case, span, "split strip", int(index), name)
+            yield from _held(case, span, height, "split strip", int(index), name)
 
 
-def _held(case: SideCase, span: FixedSpan, role: Role, number: int, name: str) -> Iterator[Piece]:
+def _held(
+    case: SideCase, span: FixedSpan, height: Size, role: Role, number: int, name: str
+) -> Iterator[Piece]:
     """Yield the layers of a pocket or strip: held on the bows at both its ends."""
     allowances = case.skin.allowances
-    width = pocket_height(case.survey, case.skin, case.n, case.side)
     length = add_up(
         "From bow to bow, and a tail beyond the bow at each end.",
         ("bow to bow", span.to_m - span.from_m),
@@ -183,7 +187,7 @@ def _held(case: SideCase, span: FixedSpan, role: Role, number: int, name: str) -
     )
     place = Place(role, case.n, number, name, (case.area(span.from_m, span.to_m, case.base_m),))
     for layer in layer_films(case.skin.pockets):
-        yield cut_piece(place, layer, width, length, case.films)
+        yield cut_piece(place, layer, height, length, case.films)
 
 
 def _side_sheets(case: SideCase, height: Size) -> Iterator[Piece]:
