@@ -151,6 +151,7 @@ def invented_held() -> Held:
         yearly_kwh=525.6,
         yearly_cost=Decimal("84.10"),
         tries_made=_tries,
+        fitting_made=lambda: _tries()[1],
         pulls=(
             FilmPull(
                 mark="pull/roof/outer",

@@ -42,6 +42,20 @@ def test_verdicts_of_blowers_from_weak_to_huge() -> None:
     assert [tried.chosen for tried in made.held().tries] == [False] * 3
 
 
+@pytest.mark.parametrize("order", [(WEAK, STRONG, HUGE), (HUGE, STRONG, WEAK)])
+def test_cheapest_blower_that_fits_is_the_one_of_least_power_among_them(
+    order: tuple[Blower, ...],
+) -> None:
+    # A blower that fits costs its power; one that does not is out however little it takes.
+    spare = STRONG.but(key="spare", power_w=150.0)
+    made = filled(leak_roof=1e-6, leak_curtain=1e-6).with_catalogue(blowers=(spare, *order))
+    found = made.held().fitting
+    assert found is not None
+    assert (found.key, found.verdict) == ("s", "fits with the damper")
+    none = filled(leak_roof=1e-6, leak_curtain=1e-6).with_catalogue(blowers=(WEAK, HUGE))
+    assert none.held().fitting is None
+
+
 def test_a_blower_that_fits_keeps_its_damper_open() -> None:
     held, tried = _run(STRONG, low_pa=40.0, high_pa=400.0)
     assert (tried.verdict, tried.open_share) == ("fits", 1.0)

@@ -237,7 +237,7 @@ def _unexplained(held: Held) -> list[str]:
         "taken_on",
     }
     unsaid |= {"net", "volumes_m3", "full_pa", "readings", "baseline_on"}
-    nested = {"cells", "hoses", "tries_made", "pulls", "leaks"}
+    nested = {"cells", "hoses", "tries_made", "fitting_made", "pulls", "leaks"}
     missing = []
     for one in (held, *held.cells, *held.hoses, *held.tries, *held.pulls, *held.leaks):
         told = {working.figure for working in one.workings}

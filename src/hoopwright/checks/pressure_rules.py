@@ -11,7 +11,6 @@ from hoopwright.quantity.working import ENTERED, PRACTICE, phrase
 
 FAIR_YIELD_SHARE = 0.5
 FAIR_SEAL_SHARE = 0.5
-FITTING = ("fits", "fits with the damper")
 WINDOW = f"the pressures wanted: {ENTERED}; 50 to 75 Pa: {PRACTICE}"
 
 
@@ -20,7 +19,7 @@ def never_fills(case: Case) -> Iterator[Finding]:
     held = case.held
     if not held.never_fills:
         return
-    tried = _fitting(case)
+    tried = case.held.fitting
     yield case.finding(
         "air.never_fills",
         "fault",
@@ -44,7 +43,7 @@ def cells_low(case: Case) -> Iterator[Finding]:
     low = [cell for cell in case.held.cells if cell.state in ("low", "flat")]
     if case.held.never_fills or not low:
         return
-    tried = _fitting(case)
+    tried = case.held.fitting
     worst = min(low, key=lambda cell: cell.pressure_pa)
     yield case.finding(
         "air.pressure_low",
@@ -73,7 +72,7 @@ def cells_high(case: Case) -> Iterator[Finding]:
     if not high:
         return
     worst = max(high, key=lambda cell: cell.pressure_pa)
-    tried = _own(case) or _fitting(case)
+    tried = _own(case) or case.held.fitting
     yield case.finding(
         "air.pressure_high",
         "caution",
@@ -234,16 +233,10 @@ def second_layer_pays(case: Case) -> Iterator[Finding]:
         )
 
 
-def _fitting(case: Case) -> BlowerTry | None:
-    """Return the cheapest blower that comes to the pressures wanted, or None."""
-    fitting = [tried for tried in case.held.tries if tried.verdict in FITTING]
-    return min(fitting, key=lambda tried: tried.yearly_cost, default=None)
-
-
 def _own(case: Case) -> BlowerTry | None:
     """Return the chosen blower when it fits with its damper set, or None."""
     tries = case.held.tries
-    return next((t for t in tries if t.chosen and t.verdict in FITTING), None)
+    return next((t for t in tries if t.chosen and t.fits), None)
 
 
 def _with_blower(case: Case, tried: BlowerTry | None) -> Tunnel | None:

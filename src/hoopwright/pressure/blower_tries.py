@@ -56,16 +56,26 @@ class _Behind:
         low_pa: Least pressure wanted, Pa.
         high_pa: Greatest pressure wanted, Pa.
         top: The cells with the fed one at the greatest pressure wanted.
-        aim: The cells as a damper is to hold them; None when no damper can.
-        aim_pa: Pressure of the fed cell then, Pa.
     """
 
     net: AirNet
     low_pa: float
     high_pa: float
     top: Span
-    aim: Span | None
-    aim_pa: float
+
+    def aim(self) -> tuple[Span | None, float]:
+        """Return the cells as a damper is to hold them and the pressure of the fed one, Pa.
+
+        There are no such cells when no damper can.
+        """
+        if self.top.low_pa < self.low_pa:
+            return None, self.high_pa
+        # Hoses take nearly the same share of every pressure, so this puts the middle of the
+        # cells on the middle of the window.
+        window_pa = self.low_pa + self.high_pa
+        aim_pa = min(self.high_pa, window_pa / (1 + self.top.low_pa / self.top.high_pa))
+        aim = _held_at(self.net, aim_pa)
+        return (self.top, self.high_pa) if aim.low_pa < self.low_pa else (aim, aim_pa)
 
     def spare_pa(self, fan: FanCurve, span: Span, fed_pa: float) -> float:
         """Return what a blower has to spare at a flow with its damper open, Pa."""
@@ -91,6 +101,26 @@ def try_blowers(
     """
     behind = _look_behind(net, air)
     return tuple(_try(behind, blower, air, climate) for blower in blowers)
+
+
+def cheapest_fitting(
+    net: AirNet, blowers: Sequence[Blower], air: Air, climate: Climate
+) -> BlowerTry | None:
+    """Return the blower that fits and costs least in a year, or None; dearer ones are not tried.
+
+    Args:
+        net: The tunnel's net with any blower.
+        blowers: Blowers of the catalogue.
+        air: Pressures wanted.
+        climate: Hours and price of power.
+
+    Source:
+        See the module.
+    """
+    behind = _look_behind(net, air)
+    by_cost = sorted(blowers, key=lambda blower: power_cost(blower.power_w, climate)[1])
+    tries = (_try(behind, blower, air, climate) for blower in by_cost)
+    return next((tried for tried in tries if tried.fits), None)
 
 
 @lru_cache(maxsize=_KEPT)
@@ -126,16 +156,7 @@ def power_cost(power_w: float, climate: Climate) -> tuple[float, Decimal]:
 def _look_behind(net: AirNet, air: Air) -> _Behind:
     feed = net.feeds[0]
     bare = replace(net, feeds=(replace(feed, damper_k=0.0),))
-    top = _held_at(bare, air.high_pa)
-    aim, aim_pa = None, air.high_pa
-    if top.low_pa >= air.low_pa:
-        # Hoses take nearly the same share of every pressure, so this puts the middle of the
-        # cells on the middle of the window.
-        aim_pa = min(air.high_pa, (air.low_pa + air.high_pa) / (1 + top.low_pa / top.high_pa))
-        aim = _held_at(bare, aim_pa)
-        if aim.low_pa < air.low_pa:
-            aim, aim_pa = top, air.high_pa
-    return _Behind(bare, air.low_pa, air.high_pa, top, aim, aim_pa)
+    return _Behind(bare, air.low_pa, air.high_pa, _held_at(bare, air.high_pa))
 
 
 def _held_at(net: AirNet, fed_pa: float) -> Span:
@@ -166,10 +187,11 @@ def _try(behind: _Behind, blower: Blower, air: Air, climate: Climate) -> BlowerT
 
 def _judge(behind: _Behind, fan: FanCurve) -> tuple[Span, Verdict, float]:
     too_strong = behind.spare_pa(fan, behind.top, behind.high_pa) > 0
-    if too_strong and behind.aim is not None:
-        open_share = _damper(behind, fan, behind.aim)
-        if open_share >= LEAST_OPEN:
-            return behind.aim, "fits with the damper", open_share
+    if too_strong:
+        aim, aim_pa = behind.aim()
+        open_share = 0.0 if aim is None else _damper(behind, fan, aim, aim_pa)
+        if aim is not None and open_share >= LEAST_OPEN:
+            return aim, "fits with the damper", open_share
     found = settled(replace(behind.net, fan=fan))
     span = span_of(found)
     if too_strong:
@@ -179,14 +201,14 @@ def _judge(behind: _Behind, fan: FanCurve) -> tuple[Span, Verdict, float]:
     return span, "fits" if span.low_pa >= behind.low_pa else "too weak", 1.0
 
 
-def _damper(behind: _Behind, fan: FanCurve, aim: Span) -> float:
+def _damper(behind: _Behind, fan: FanCurve, aim: Span, aim_pa: float) -> float:
     """Return how far a damper is open that takes what a blower has to spare; 0 for none that can.
 
     Source:
         See the module.
     """
     hose = behind.net.feeds[0].hose
-    spare_pa = behind.spare_pa(fan, aim, behind.aim_pa)
+    spare_pa = behind.spare_pa(fan, aim, aim_pa)
     speed_m_s = aim.flow_m3_s / hose.area_m2
     velocity_pa = AIR_KG_M3 / 2 * speed_m_s * speed_m_s
     if velocity_pa <= 0:

@@ -80,6 +80,11 @@ class BlowerTry(Explained):
     open_share: float
     yearly_cost: Decimal
 
+    @property
+    def fits(self) -> bool:
+        """Whether it comes to the pressures wanted, with its damper set where it needs one."""
+        return self.verdict in ("fits", "fits with the damper")
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FilmPull(Explained):
@@ -179,6 +184,7 @@ class Held(Explained):
         yearly_kwh: Electricity in a year, kWh.
         yearly_cost: What that costs.
         tries_made: Tries every blower of the catalogue; done once, when somebody asks.
+        fitting_made: Looks for the cheapest that fits; done once, when somebody asks.
         pulls: What the air does to the film, by kind of cell and layer.
         slack_m: Roof film left loose over its length on the day of pulling, m.
         sag_m: How far that slack hangs in the widest bay, m.
@@ -209,6 +215,7 @@ class Held(Explained):
     yearly_kwh: float
     yearly_cost: Decimal
     tries_made: Callable[[], tuple[BlowerTry, ...]] = field(repr=False, compare=False)
+    fitting_made: Callable[[], BlowerTry | None] = field(repr=False, compare=False)
     pulls: tuple[FilmPull, ...]
     slack_m: float
     sag_m: float
@@ -226,3 +233,8 @@ class Held(Explained):
     def tries(self) -> tuple[BlowerTry, ...]:
         """Every blower of the catalogue on this tunnel."""
         return self.tries_made()
+
+    @property
+    def fitting(self) -> BlowerTry | None:
+        """The blower that comes to the pressures wanted and costs least in a year, or None."""
+        return self.fitting_made()

@@ -16,7 +16,13 @@ from hoopwright.cover.cover import Cover
 from hoopwright.farm import Air, Bench, Blower, Climate, Film, Hose, Side, Skin
 from hoopwright.inflation import Inflation
 from hoopwright.pressure.balance import FILLS_AT_PA, AirBalance
-from hoopwright.pressure.blower_tries import power_cost, settled, span_of, try_blowers
+from hoopwright.pressure.blower_tries import (
+    cheapest_fitting,
+    power_cost,
+    settled,
+    span_of,
+    try_blowers,
+)
 from hoopwright.pressure.filling import Filling, fill_net
 from hoopwright.pressure.film_pulls import pull_films, widest_bay
 from hoopwright.pressure.graph import critical_hoses
@@ -119,6 +125,7 @@ def hold_air(
         yearly_kwh=yearly_kwh,
         yearly_cost=yearly_cost,
         tries_made=cache(lambda: _tries(inflation, air, blowers, hoses, climate)),
+        fitting_made=cache(lambda: _fitting(inflation, air, blowers, hoses, climate)),
         pulls=pull_films(pressures, skin, sides, films, survey, cover),
         slack_m=slack_share * survey.length_m,
         sag_m=billow_rise(widest_bay(survey), slack_share),
@@ -185,6 +192,17 @@ def _tries(
 ) -> tuple[BlowerTry, ...]:
     net = plan_net(inflation, air, hoses, blowers[0]) if blowers else None
     return () if net is None else try_blowers(net, blowers, air, climate)
+
+
+def _fitting(
+    inflation: Inflation,
+    air: Air,
+    blowers: tuple[Blower, ...],
+    hoses: tuple[Hose, ...],
+    climate: Climate,
+) -> BlowerTry | None:
+    net = plan_net(inflation, air, hoses, blowers[0]) if blowers else None
+    return None if net is None else cheapest_fitting(net, blowers, air, climate)
 
 
 def _cells(
