@@ -14,6 +14,7 @@ from hoopwright.curtain.way import clear_opening, gutter_gap, pocket_gap
 from hoopwright.curtain.workings import explain_work
 from hoopwright.farm import Bar, Limits, Part, Side, SideBoards, Weather
 from hoopwright.farm.drive import Drive
+from hoopwright.quantity.remembered import Remembered
 from hoopwright.quantity.working import LaterWorkings
 from hoopwright.survey.survey import Survey
 
@@ -48,24 +49,55 @@ def work_curtains(
     drive_of = {drive.key: drive for drive in drives}
     part_of = {part.key: part for part in parts}
 
-    def hung(span: CurtainSpan) -> HungCurtain:
+    def work(span: CurtainSpan) -> CurtainWork:
         side = sides[span.side]
         panel = side.panels[span.index]
         bar = bar_of[panel.bar]
-        return HungCurtain(
-            span=span,
-            side=side,
-            boards=boards[span.side],
-            survey=survey,
-            bar=bar,
-            stick_m=part_of[bar.part].holds,
-            drive=drive_of[panel.drive],
-            limits=limits,
-            weather=weather,
-            wrap_m=bar_wrap_m,
+        return _work(
+            span,
+            side,
+            boards[span.side],
+            survey,
+            bar,
+            part_of[bar.part],
+            drive_of[panel.drive],
+            limits,
+            weather,
+            bar_wrap_m,
         )
 
-    return tuple(work_curtain(hung(span)) for span in cover.curtains)
+    return tuple(work(span) for span in cover.curtains)
+
+
+def _hang_and_work(
+    span: CurtainSpan,
+    side: Side,
+    boards: SideBoards,
+    survey: Survey,
+    bar: Bar,
+    stick: Part,
+    drive: Drive,
+    limits: Limits,
+    weather: Weather,
+    wrap_m: float,
+) -> CurtainWork:
+    return work_curtain(
+        HungCurtain(
+            span=span,
+            side=side,
+            boards=boards,
+            survey=survey,
+            bar=bar,
+            stick_m=stick.holds,
+            drive=drive,
+            limits=limits,
+            weather=weather,
+            wrap_m=wrap_m,
+        )
+    )
+
+
+_work = Remembered(_hang_and_work)
 
 
 def work_curtain(hung: HungCurtain) -> CurtainWork:
