@@ -8,11 +8,14 @@ from collections.abc import Callable, Iterator
 
 from hoopwright.curtain.curtain import CurtainWork
 from hoopwright.farm.bar import Bar, Joint
-from hoopwright.farm.side import BottomEdge
+from hoopwright.farm.catalogue import Catalogue
+from hoopwright.farm.frame import SideBoards
+from hoopwright.farm.side import BottomEdge, Side
+from hoopwright.quantity.remembered import Remembered
 from hoopwright.quantity.working import DERIVED, Phrase, Term, phrase
 from hoopwright.takeoff.drive_parts import count_drive
 from hoopwright.takeoff.need import Need
-from hoopwright.takeoff.site import Site, count_spaced, need
+from hoopwright.takeoff.site import CurtainSite, Site, count_spaced, need
 
 JOINT_SCREWS: dict[Joint, int] = {"swage": 2, "splice": 4}
 BOTTOM_PARTS: dict[BottomEdge, tuple[str, str]] = {
@@ -21,23 +24,30 @@ BOTTOM_PARTS: dict[BottomEdge, tuple[str, str]] = {
     "skirt": ("skirt", "skirt_fastener"),
 }
 
-Rule = Callable[[Site, CurtainWork, Phrase], Iterator[Need]]
+Rule = Callable[[CurtainSite, CurtainWork, Phrase], Iterator[Need]]
 
 
 def count_curtains(site: Site) -> Iterator[Need]:
     """Return what all curtains take; one that its neighbours leave no room for takes nothing."""
     for work in site.curtains:
-        if work.length_m <= 0:
-            continue
-        where = phrase(
-            "{side}: curtain {number}", side=site.sides[work.side].name, number=work.index + 1
-        )
-        for rule in _RULES:
-            yield from rule(site, work, where)
+        if work.length_m > 0:
+            boards = site.frame.boards[work.side]
+            yield from _curtain(work, site.sides[work.side], boards, site.catalogue)
 
 
-def _count_bar(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
-    bar = site.catalogue.bar(site.panel(work).bar)
+def _count_curtain(
+    work: CurtainWork, side: Side, boards: SideBoards, catalogue: Catalogue
+) -> tuple[Need, ...]:
+    site = CurtainSite(side.panels[work.index], boards, catalogue)
+    where = phrase("{side}: curtain {number}", side=side.name, number=work.index + 1)
+    return tuple(found for rule in _RULES for found in rule(site, work, where))
+
+
+_curtain = Remembered(_count_curtain)
+
+
+def _count_bar(site: CurtainSite, work: CurtainWork, where: Phrase) -> Iterator[Need]:
+    bar = site.catalogue.bar(site.panel.bar)
     part = site.catalogue.part(bar.part)
     yield need(
         bar.part,
@@ -74,13 +84,13 @@ def _count_joints(bar: Bar, work: CurtainWork, where: Phrase) -> Iterator[Need]:
     )
 
 
-def _count_grip(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
+def _count_grip(site: CurtainSite, work: CurtainWork, where: Phrase) -> Iterator[Need]:
     """Return what holds the film on the bar; the second half of a bar comes with its stick.
 
     Source:
         Cap or wire along the whole bar: common practice, no published source.
     """
-    bar = site.catalogue.bar(site.panel(work).bar)
+    bar = site.catalogue.bar(site.panel.bar)
     length = Term("bar", work.length_m, "m")
     if bar.grip == "own_channel":
         rule = "One run of wire in the bar's own channel"
@@ -93,7 +103,7 @@ def _count_grip(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
         yield _spaced(site, f"bar_close_{bar.closed_by}", work, where)
 
 
-def _count_rope(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
+def _count_rope(site: CurtainSite, work: CurtainWork, where: Phrase) -> Iterator[Need]:
     """Return rope or straps with their eyes.
 
     Source:
@@ -102,7 +112,7 @@ def _count_rope(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
     """
     if work.rope_m <= 0:
         return
-    straps = site.panel(work).rope == "straps"
+    straps = site.panel.rope == "straps"
     legs = Term("straps" if straps else "legs of the zigzag", work.rope_legs, "count")
     length = Term("straps with tails" if straps else "rope with tails", work.rope_m, "m")
     rule = "The straps and their tails" if straps else "The zigzag's legs and the tails"
@@ -111,8 +121,10 @@ def _count_rope(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
     yield from _count_eyes(site, work, where, straps)
 
 
-def _count_eyes(site: Site, work: CurtainWork, where: Phrase, straps: bool) -> Iterator[Need]:
-    boards = site.frame.boards[work.side]
+def _count_eyes(
+    site: CurtainSite, work: CurtainWork, where: Phrase, straps: bool
+) -> Iterator[Need]:
+    boards = site.boards
     top = work.eyes // 2 if straps else (work.eyes + 1) // 2
     rule = "The eyes stand at the top and at the bottom by turns, the first at the top"
     if straps:
@@ -132,13 +144,13 @@ def _count_eyes(site: Site, work: CurtainWork, where: Phrase, straps: bool) -> I
         )
 
 
-def _count_bottom(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
+def _count_bottom(site: CurtainSite, work: CurtainWork, where: Phrase) -> Iterator[Need]:
     """Return what closes the gap under the bar; a drop-down curtain is held at the baseboard.
 
     Source:
         Along the whole bar: common practice, no published source.
     """
-    bottom = site.panel(work).bottom
+    bottom = site.panel.bottom
     if bottom == "none" or work.kind == "drop_down":
         return
     part, fastener = BOTTOM_PARTS[bottom]
@@ -147,7 +159,7 @@ def _count_bottom(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need
     yield _spaced(site, fastener, work, where)
 
 
-def _spaced(site: Site, part: str, work: CurtainWork, where: Phrase) -> Need:
+def _spaced(site: CurtainSite, part: str, work: CurtainWork, where: Phrase) -> Need:
     spacing_m = site.spacing_m(part)
     return need(
         part,

@@ -11,20 +11,20 @@ from hoopwright.curtain.curtain import CurtainWork
 from hoopwright.farm.drive import Drive, GearedCrank, HandCrank
 from hoopwright.quantity.working import DERIVED, Phrase, Term
 from hoopwright.takeoff.need import Need
-from hoopwright.takeoff.site import Site, need
+from hoopwright.takeoff.site import CurtainSite, need
 
 GUIDE_BRACKETS = 2
 ROUNDING = 1e-9
 
 
-def count_drive(site: Site, work: CurtainWork, where: Phrase) -> Iterator[Need]:
+def count_drive(site: CurtainSite, work: CurtainWork, where: Phrase) -> Iterator[Need]:
     """Return what works a curtain.
 
     Source:
         One drive for each curtain, a lock where the drive does not hold by itself: common
         practice, no published source.
     """
-    drive = site.catalogue.drive(site.panel(work).drive)
+    drive = site.catalogue.drive(site.panel.drive)
     yield need(drive.part, 1, where, work.mark, "One for each curtain")
     yield from _count_with_drive(site, drive, work, where)
     if not drive.holds:
@@ -51,7 +51,9 @@ def guide_share(guide_m: float, stick_m: float) -> float:
     return math.ceil(guide_m / stick_m - ROUNDING) * stick_m
 
 
-def _count_with_drive(site: Site, drive: Drive, work: CurtainWork, where: Phrase) -> Iterator[Need]:
+def _count_with_drive(
+    site: CurtainSite, drive: Drive, work: CurtainWork, where: Phrase
+) -> Iterator[Need]:
     if isinstance(drive, HandCrank):
         for key in (drive.extension_part, drive.joint_part):
             yield need(key, 1, where, work.mark, "One for each curtain")
@@ -62,7 +64,7 @@ def _count_with_drive(site: Site, drive: Drive, work: CurtainWork, where: Phrase
 
 
 def _count_guide(
-    site: Site, drive: GearedCrank, work: CurtainWork, where: Phrase
+    site: CurtainSite, drive: GearedCrank, work: CurtainWork, where: Phrase
 ) -> Iterator[Need]:
     if work.guide_m <= 0:
         return

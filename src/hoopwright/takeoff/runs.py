@@ -10,15 +10,21 @@ woven curtain the top slides into a profile, and a drop-down one has no edge the
 only pockets and strips have film to hold at the hip.
 """
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from hoopwright.cover.cover import CurtainSpan, FixedSpan
+from hoopwright.cover.end_laid import EndLaid
+from hoopwright.farm.catalogue import Catalogue
+from hoopwright.farm.frame import SideBoards
 from hoopwright.farm.side import Side
+from hoopwright.farm.skin import End
+from hoopwright.quantity.remembered import Remembered
 from hoopwright.quantity.working import DERIVED, Phrase, Term, phrase
+from hoopwright.survey.survey import Survey
 from hoopwright.takeoff.need import Need, Place
 from hoopwright.takeoff.places import SIDES
-from hoopwright.takeoff.site import TOUCH_M, Site, count_spaced, need
+from hoopwright.takeoff.site import TOUCH_M, Site, count_spaced, need, part_spacing
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,41 +59,58 @@ def count_channel(site: Site) -> Iterator[Need]:
         One run of wire in each run of channel holds all layers; screws at the catalogue's spacing
         with one at each end: common practice, no published source.
     """
-    for finder in FINDERS:
-        for run in finder(site):
-            screw = f"channel_screw_{run.ground}"
-            spacing_m = site.spacing_m(screw)
-            length = Term("run", run.length_m, "m")
+    catalogue, survey = site.catalogue, site.survey
+    for at, (side, boards) in enumerate(zip(site.sides, site.frame.boards, strict=True)):
+        if _has_hip_channel(site, at):
+            yield from _hip(at, side, boards, site.own(at), survey, catalogue)
+    yield from _needs(_curtain_runs(site), catalogue)
+    for span in site.cover.fixed:
+        side, boards = site.sides[span.side], site.frame.boards[span.side]
+        yield from _fixed(span, side, boards, site.own(span.side), survey, catalogue)
+    yield from _needs(_end_runs(site), catalogue)
+    yield from _needs(_seam_runs(site), catalogue)
+    walls = tuple(zip(site.ends, site.cover.ends, strict=True))
+    for found in (_wall_seams, _openings):
+        for end, wall in walls:
+            yield from found(end, wall, catalogue)
+
+
+def _needs(runs: Iterable[Run], catalogue: Catalogue) -> Iterator[Need]:
+    """Yield channel or profile, wire and screws of runs."""
+    for run in runs:
+        screw = f"channel_screw_{run.ground}"
+        spacing_m = part_spacing(catalogue, screw)
+        length = Term("run", run.length_m, "m")
+        yield need(
+            run.part,
+            run.length_m,
+            run.where,
+            run.mark,
+            run.rule,
+            *run.inputs,
+            source=DERIVED,
+            place=run.place,
+        )
+        if run.part == "channel":
             yield need(
-                run.part,
+                "spring_wire",
                 run.length_m,
                 run.where,
                 run.mark,
-                run.rule,
-                *run.inputs,
-                source=DERIVED,
-                place=run.place,
-            )
-            if run.part == "channel":
-                yield need(
-                    "spring_wire",
-                    run.length_m,
-                    run.where,
-                    run.mark,
-                    "One run of wire in each run of channel; it holds all layers there",
-                    length,
-                    place=run.place,
-                )
-            yield need(
-                screw,
-                count_spaced(run.length_m, spacing_m),
-                run.where,
-                run.mark,
-                "Length of the run divided by the spacing, rounded up, and one more for the end",
+                "One run of wire in each run of channel; it holds all layers there",
                 length,
-                Term("spacing", spacing_m, "m"),
                 place=run.place,
             )
+        yield need(
+            screw,
+            count_spaced(run.length_m, spacing_m),
+            run.where,
+            run.mark,
+            "Length of the run divided by the spacing, rounded up, and one more for the end",
+            length,
+            Term("spacing", spacing_m, "m"),
+            place=run.place,
+        )
 
 
 def count_boards(site: Site) -> Iterator[Need]:
@@ -127,19 +150,21 @@ def _has_hip_channel(site: Site, side: int) -> bool:
     return site.own(side) or site.sides[side].kind != "fixed"
 
 
-def _hip_runs(site: Site) -> Iterator[Run]:
-    for at, (side, boards) in enumerate(zip(site.sides, site.frame.boards, strict=True)):
-        if not _has_hip_channel(site, at):
-            continue
-        for text, rule in _hip_texts(side, site.own(at)):
-            yield Run(
-                site.survey.length_m,
-                boards.hip_board,
-                phrase(text, side=side.name),
-                f"side/{at}/hip",
-                rule,
-                (Term("tunnel length", site.survey.length_m, "m"),),
-            )
+def _hip_needs(
+    at: int, side: Side, boards: SideBoards, own: bool, survey: Survey, catalogue: Catalogue
+) -> tuple[Need, ...]:
+    runs = (
+        Run(
+            survey.length_m,
+            boards.hip_board,
+            phrase(text, side=side.name),
+            f"side/{at}/hip",
+            rule,
+            (Term("tunnel length", survey.length_m, "m"),),
+        )
+        for text, rule in _hip_texts(side, own)
+    )
+    return tuple(_needs(runs, catalogue))
 
 
 def _hip_texts(side: Side, own: bool) -> tuple[tuple[str, str], ...]:
@@ -198,30 +223,40 @@ def _foot_run(site: Site, span: CurtainSpan) -> Run:
     )
 
 
-def _fixed_runs(site: Site) -> Iterator[Run]:
-    for span in site.cover.fixed:
-        boards = site.frame.boards[span.side]
-        where = _span_name(site, span)
-        length_m = span.to_m - span.from_m
-        bays = Term("between the bows that hold it", length_m, "m")
-        yield Run(
-            length_m,
-            boards.baseboard,
-            Phrase(where.template + ", baseboard", where.terms),
-            span.mark,
-            "From the first to the last bow that holds the fixed film",
-            (bays,),
-        )
-        if rule := _hip_rule(site, span):
-            hip = Phrase(where.template + ", hip", where.terms)
-            yield Run(length_m, boards.hip_board, hip, span.mark, rule, (bays,))
-        yield from _uprights(site, span, where)
+def _fixed_needs(
+    span: FixedSpan,
+    side: Side,
+    boards: SideBoards,
+    own: bool,
+    survey: Survey,
+    catalogue: Catalogue,
+) -> tuple[Need, ...]:
+    return tuple(_needs(_fixed_runs(span, side, boards, own, survey), catalogue))
 
 
-def _hip_rule(site: Site, span: FixedSpan) -> str:
+def _fixed_runs(
+    span: FixedSpan, side: Side, boards: SideBoards, own: bool, survey: Survey
+) -> Iterator[Run]:
+    where = _span_name(side.name, span)
+    length_m = span.to_m - span.from_m
+    bays = Term("between the bows that hold it", length_m, "m")
+    yield Run(
+        length_m,
+        boards.baseboard,
+        Phrase(where.template + ", baseboard", where.terms),
+        span.mark,
+        "From the first to the last bow that holds the fixed film",
+        (bays,),
+    )
+    if rule := _hip_rule(side, own, span):
+        hip = Phrase(where.template + ", hip", where.terms)
+        yield Run(length_m, boards.hip_board, hip, span.mark, rule, (bays,))
+    yield from _uprights(survey, own, span, where)
+
+
+def _hip_rule(side: Side, own: bool, span: FixedSpan) -> str:
     """Return why fixed film has a run of its own at the hip, or nothing where it has none."""
-    side = site.sides[span.side]
-    if not site.own(span.side):
+    if not own:
         behind = "Behind the one sheet, from the first to the last bow that holds the strip"
         return behind if "/strip/" in span.mark else ""
     if side.kind in ("woven", "drop_down") and side.top == "own_channel":
@@ -229,17 +264,17 @@ def _hip_rule(site: Site, span: FixedSpan) -> str:
     return ""
 
 
-def _uprights(site: Site, span: FixedSpan, where: Phrase) -> Iterator[Run]:
+def _uprights(survey: Survey, own: bool, span: FixedSpan, where: Phrase) -> Iterator[Run]:
     """Return the runs down the bows that hold fixed film; one sheet has none of its own there."""
-    ends = (site.end_m(0), site.end_m(1))
+    ends = (survey.bows_m[0], survey.bows_m[-1])
     spots = [
         at_m
         for at_m in (span.from_m, span.to_m)
-        if site.own(span.side) or min(abs(at_m - end_m) for end_m in ends) > TOUCH_M
+        if own or min(abs(at_m - end_m) for end_m in ends) > TOUCH_M
     ]
     if not spots:
         return
-    side_m = site.survey.side_m[span.side]
+    side_m = survey.side_m[span.side]
     for at_m in spots:
         yield Run(
             side_m,
@@ -287,44 +322,50 @@ def _seam_runs(site: Site) -> Iterator[Run]:
         )
 
 
-def _opening_runs(site: Site) -> Iterator[Run]:
+def _opening_needs(end: End, wall: EndLaid, catalogue: Catalogue) -> tuple[Need, ...]:
+    return tuple(_needs(_opening_runs(end, wall), catalogue))
+
+
+def _opening_runs(end: End, wall: EndLaid) -> Iterator[Run]:
     """Return the runs round doors, vents and fan openings in film."""
-    for end, wall in zip(site.ends, site.cover.ends, strict=True):
-        for opening in wall.openings if wall.closed == "film" else ():
-            width_m, height_m = opening.width_m, opening.height_m
-            door = opening.use == "door"
+    for opening in wall.openings if wall.closed == "film" else ():
+        width_m, height_m = opening.width_m, opening.height_m
+        door = opening.use == "door"
+        yield Run(
+            2 * height_m + (1 if door else 2) * width_m,
+            "wood",
+            phrase("{end}: " + f"{opening.use} frame", end=end.name),
+            opening.mark,
+            "Twice the height and once the width of the door"
+            if door
+            else "Twice the height and twice the width of the opening",
+            (
+                Term(f"{opening.use} height", height_m, "m"),
+                Term(f"{opening.use} width", width_m, "m"),
+            ),
+        )
+
+
+def _wall_seam_needs(end: End, wall: EndLaid, catalogue: Catalogue) -> tuple[Need, ...]:
+    return tuple(_needs(_wall_seam_runs(end, wall), catalogue))
+
+
+def _wall_seam_runs(end: End, wall: EndLaid) -> Iterator[Run]:
+    """Return the runs at the seams of end walls."""
+    for seam in wall.seams:
+        if seam.free_m > TOUCH_M:
             yield Run(
-                2 * height_m + (1 if door else 2) * width_m,
+                seam.free_m,
                 "wood",
-                phrase("{end}: " + f"{opening.use} frame", end=end.name),
-                opening.mark,
-                "Twice the height and once the width of the door"
-                if door
-                else "Twice the height and twice the width of the opening",
+                phrase("{end}: seam at {at}", end=end.name, at=(seam.at_m, "m")),
+                seam.mark,
+                "Along the rail from side to side, less the openings it meets; one run holds "
+                "both sheets",
                 (
-                    Term(f"{opening.use} height", height_m, "m"),
-                    Term(f"{opening.use} width", width_m, "m"),
+                    Term("end wall there", seam.right_m - seam.left_m, "m"),
+                    Term("free of openings", seam.free_m, "m"),
                 ),
             )
-
-
-def _wall_seam_runs(site: Site) -> Iterator[Run]:
-    """Return the runs at the seams of end walls."""
-    for end, wall in zip(site.ends, site.cover.ends, strict=True):
-        for seam in wall.seams:
-            if seam.free_m > TOUCH_M:
-                yield Run(
-                    seam.free_m,
-                    "wood",
-                    phrase("{end}: seam at {at}", end=end.name, at=(seam.at_m, "m")),
-                    seam.mark,
-                    "Along the rail from side to side, less the openings it meets; one run holds "
-                    "both sheets",
-                    (
-                        Term("end wall there", seam.right_m - seam.left_m, "m"),
-                        Term("free of openings", seam.free_m, "m"),
-                    ),
-                )
 
 
 def _curtain_name(site: Site, span: CurtainSpan, text: str) -> Phrase:
@@ -332,8 +373,7 @@ def _curtain_name(site: Site, span: CurtainSpan, text: str) -> Phrase:
     return phrase("{side}: curtain {number}" + text, side=side, number=span.index + 1)
 
 
-def _span_name(site: Site, span: FixedSpan) -> Phrase:
-    side = site.sides[span.side].name
+def _span_name(side: str, span: FixedSpan) -> Phrase:
     _, _, kind, *rest = span.mark.split("/")
     if kind == "pocket":
         return phrase("{side}: {end} pocket", side=side, end=rest[0])
@@ -342,12 +382,7 @@ def _span_name(site: Site, span: FixedSpan) -> Phrase:
     return phrase("{side}: fixed film", side=side)
 
 
-FINDERS: tuple[Callable[[Site], Iterator[Run]], ...] = (
-    _hip_runs,
-    _curtain_runs,
-    _fixed_runs,
-    _end_runs,
-    _seam_runs,
-    _wall_seam_runs,
-    _opening_runs,
-)
+_hip = Remembered(_hip_needs)
+_fixed = Remembered(_fixed_needs)
+_wall_seams = Remembered(_wall_seam_needs)
+_openings = Remembered(_opening_needs)

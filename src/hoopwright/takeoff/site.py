@@ -13,7 +13,7 @@ from hoopwright.cover.cover import Cover, FixedSpan
 from hoopwright.curtain.curtain import CurtainWork
 from hoopwright.farm.air import Air
 from hoopwright.farm.catalogue import Catalogue, Part
-from hoopwright.farm.frame import Frame
+from hoopwright.farm.frame import Frame, SideBoards
 from hoopwright.farm.side import Panel, Side
 from hoopwright.farm.skin import End, Skin
 from hoopwright.inflation.inflation import Inflation
@@ -68,14 +68,9 @@ class Site:
         """Return the spacing at which a part is set, m.
 
         Source:
-            The catalogue's entry; 0.6 m where it gives none: common practice, no published source.
+            `part_spacing`.
         """
-        part = self.part(key)
-        return part.spacing_m if part is not None and part.spacing_m > 0 else SPACING_M
-
-    def panel(self, work: CurtainWork) -> Panel:
-        """Return the choices made for a curtain."""
-        return self.sides[work.side].panels[work.index]
+        return part_spacing(self.catalogue, key)
 
     def end_m(self, end: int) -> float:
         """Return where an end bow stands, m from the first bow; end 0 is the front.
@@ -91,6 +86,39 @@ class Site:
             if span.side == side and min(abs(span.from_m - at_m), abs(span.to_m - at_m)) < TOUCH_M:
                 return span
         return None
+
+
+@dataclass(frozen=True, slots=True)
+class CurtainSite:
+    """One curtain as the rules of the takeoff see it.
+
+    Attributes:
+        panel: The choices made for it.
+        boards: The boards of its side.
+        catalogue: What can be bought.
+    """
+
+    panel: Panel
+    boards: SideBoards
+    catalogue: Catalogue
+
+    def spacing_m(self, key: str) -> float:
+        """Return the spacing at which a part is set, m.
+
+        Source:
+            `part_spacing`.
+        """
+        return part_spacing(self.catalogue, key)
+
+
+def part_spacing(catalogue: Catalogue, key: str) -> float:
+    """Return the spacing at which a part is set, m.
+
+    Source:
+        The catalogue's entry; 0.6 m where it gives none: common practice, no published source.
+    """
+    part = parts_by_key(catalogue).get(key)
+    return part.spacing_m if part is not None and part.spacing_m > 0 else SPACING_M
 
 
 @lru_cache(maxsize=16)
