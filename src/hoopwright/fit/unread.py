@@ -67,7 +67,7 @@ def _spread_out(deviations: float, read: int, tail: Tail) -> float:
     start = at_one - (read - 1) * math.log(deviations)
     falling = half / deviations**2
     exp = math.exp
-    total = sum(chance * exp(start + power - falling * square) for power, square, chance in tail)
+    total = sum([chance * exp(start + power - falling * square) for power, square, chance in tail])
     return total * _step(read)
 
 

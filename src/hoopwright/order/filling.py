@@ -8,7 +8,7 @@ roll. A few orders of taking are tried and the cheapest result stays. It is a go
 proved one.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 
 from hoopwright.cover.cover import Piece
@@ -96,6 +96,8 @@ class Move:
     choice: Choice
 
 
+Spot = tuple[Section | None, Strip | None, float, float]
+
 ORDERS: tuple[Callable[[Sheet], tuple[float, float]], ...] = (
     lambda sheet: (-sheet[1].width_m, -sheet[1].length_m),
     lambda sheet: (-sheet[1].length_m, -sheet[1].width_m),
@@ -178,27 +180,31 @@ def _measure(piece: Piece, roll: OpenRoll, section: Section, strip: Strip) -> No
 
 def _best_move(piece: Piece, roll: OpenRoll, table: StockTable, best: Move) -> Move:
     """Return the best place on one roll, or the best before when none there is better."""
-    width_m, length_m = piece.width_m, piece.length_m
-    cost = roll.choice.cost
-    unrolled_m2 = roll.choice.roll.width_m * roll.length_m
-
-    def weigh(
-        section: Section | None, strip: Strip | None, needs_width_m: float, adds_m: float
-    ) -> None:
-        nonlocal best
-        total_m = roll.length_m + adds_m
-        choice = table.cheapest(max(roll.width_m, needs_width_m), total_m)
-        if choice is None:
-            return
+    cost, taken_m, taken_width_m = roll.choice.cost, roll.length_m, roll.width_m
+    unrolled_m2 = roll.choice.roll.width_m * taken_m
+    for section, strip, needs_width_m, adds_m in _places(piece.width_m, piece.length_m, roll):
+        total_m = taken_m + adds_m if adds_m > 0.0 else taken_m
+        choice = table.cheapest(
+            needs_width_m if needs_width_m > taken_width_m else taken_width_m, total_m
+        )
+        if choice is None or choice.cost - cost > best.score[0]:
+            continue
         score = (choice.cost - cost, choice.roll.width_m * total_m - unrolled_m2)
         if score < best.score:
             best = Move(score, roll, section, strip, choice)
-
-    weigh(None, None, width_m, length_m)
-    for section in roll.sections:
-        weigh(section, None, section.width_m + width_m, max(0.0, length_m - section.length_m))
-        for strip in section.strips:
-            wider_m = max(0.0, width_m - strip.width_m)
-            longer_m = max(0.0, strip.length_m + length_m - section.length_m)
-            weigh(section, strip, section.width_m + wider_m, longer_m)
     return best
+
+
+def _places(width_m: float, length_m: float, roll: OpenRoll) -> Iterator[Spot]:
+    """Yield where a sheet could go, how wide its section is then, and what it adds to the roll.
+
+    What is added is zero or less where the sheet ends before its section does, m.
+    """
+    yield None, None, width_m, length_m
+    for section in roll.sections:
+        section_m, across_m = section.length_m, section.width_m
+        yield section, None, across_m + width_m, length_m - section_m
+        for strip in section.strips:
+            wider_m = width_m - strip.width_m
+            needs_width_m = across_m + wider_m if wider_m > 0.0 else across_m
+            yield section, strip, needs_width_m, strip.length_m + length_m - section_m
