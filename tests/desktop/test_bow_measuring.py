@@ -43,8 +43,8 @@ def opened(qtbot: QtBot) -> Opened:
         kept.append(tables)
         tables.resize(1046, 330)
         tables.show()
-        tab = next(tab for tab in tables.tabs if isinstance(tab, TapeTab))
-        tables.setCurrentWidget(tab)
+        tab = tables.show_tab("readings")
+        assert isinstance(tab, TapeTab)
         bows = tab.shown
         assert isinstance(bows, BowsTab)
         qtbot.keyClick(bows.measure_button, KEYS.Key_Space)

@@ -22,10 +22,10 @@ from hoopwright.desktop.table_prices import HOLDS, PRICE, PricesTab, price_rows
 from hoopwright.desktop.table_rows import Cell, Column, Row, cell_text, heading_text
 from hoopwright.desktop.table_tab import Tab
 from hoopwright.desktop.table_tape_rows import tape_rows
-from hoopwright.desktop.table_travel import travel_rows
+from hoopwright.desktop.table_travel import TravelTab, travel_rows
 from hoopwright.desktop.table_view import RowsView
 from hoopwright.desktop.table_work import curtain_rows
-from hoopwright.desktop.tables import Tables
+from hoopwright.desktop.tables import TABS, Tables
 from hoopwright.farm import Farm, PartState, Split
 from hoopwright.farm.change import move_split
 from samples import double_tunnel, side, small_farm, tunnel
@@ -193,10 +193,35 @@ def test_tooltip_says_how_a_figure_was_got(opened: Opened) -> None:
 def test_only_the_table_that_is_seen_is_filled(opened: Opened) -> None:
     session, tables = opened(tab=CURTAINS)
     session.apply_tunnel(move_split(session.tunnel, 0, 0, 9.0), "Move split")
-    assert not tables.tabs[CURTAINS].stale
-    assert tables.tabs[FILM].stale
+    assert not tables.tab(CURTAINS).stale
+    assert tables.tab(FILM).stale
     tables.setCurrentIndex(FILM)
-    assert not tables.tabs[FILM].stale
+    assert not tables.tab(FILM).stale
+
+
+def test_a_tab_is_made_when_it_is_seen_first(opened: Opened, qtbot: QtBot) -> None:
+    _session, tables = opened()
+    assert tables.findChildren(TravelTab) == []
+    qtbot.keyClick(tables.tabBar(), Qt.Key.Key_Right)
+    assert [tab.title for tab in tables.findChildren(Tab)] == ["Takeoff", "Film"]
+    assert tables.shown.view.isVisible()
+    assert tables.shown.view.model().rowCount() > 0
+
+
+@pytest.mark.parametrize("key", TABS)
+def test_tab_goes_from_the_bar_into_the_page(opened: Opened, qtbot: QtBot, key: str) -> None:
+    _session, tables = opened(tab=FILM)
+    with qtbot.waitActive(tables):
+        tables.activateWindow()
+    tables.show_tab(key)
+    tables.tabBar().setFocus()
+    inside = tables.currentWidget()
+    assert inside is not None
+    stops = 2 if isinstance(tables.shown, PartedTab) else 1
+    for _stop in range(stops):
+        qtbot.keyClick(tables.focusWidget(), Qt.Key.Key_Tab)
+        assert inside.isAncestorOf(tables.focusWidget())
+    assert tables.focusWidget() is tables.shown.view
 
 
 def test_drag_fills_the_table_later_and_letting_go_at_once(qtbot: QtBot, opened: Opened) -> None:
@@ -363,8 +388,9 @@ def test_price_typed_again_makes_no_step(qtbot: QtBot, opened: Opened) -> None:
 
 def test_every_table_has_a_name_and_tab_leaves_it(opened: Opened, qtbot: QtBot) -> None:
     _session, tables = opened()
-    for n, tab in enumerate(tables.tabs):
+    for n in range(tables.count()):
         tables.setCurrentIndex(n)
+        tab = tables.shown
         name = tab.shown.title if isinstance(tab, PartedTab) else tables.tabText(n)
         assert tab.view.accessibleName() == name
         assert not tab.view.tabKeyNavigation()
@@ -386,7 +412,9 @@ def test_rows_of_each_table_fit_their_columns(opened: Opened) -> None:
         check_rows(session),
         price_rows(session),
     )
-    for rows, tab in zip(made, tables.tabs, strict=True):
+    assert len(made) == tables.count()
+    for n, rows in enumerate(made):
+        tab = tables.tab(n)
         assert rows
         assert {len(row.cells) for row in rows} == {len(tab.view.rows_model.columns)}
         keys = [row.key for row in rows]

@@ -98,8 +98,8 @@ class Details(QWidget):
         session.mark_picked.connect(self.on_mark_picked)
         session.tunnel_shown.connect(self.on_tunnel_shown)
         session.stack.indexChanged.connect(self.on_step_made)
+        self._show_names()
         self.groups[0].header.setChecked(True)
-        self.refresh()
 
     def _lay_out(self) -> None:
         inside = QWidget()
@@ -147,9 +147,7 @@ class Details(QWidget):
     def refresh(self) -> None:
         """Show every value as it is now."""
         self._later.stop()
-        self._show_picked()
-        words = QCoreApplication.translate("Details", "Tunnel: {name}")
-        self.tunnel_title.setText(words.format(name=self._session.tunnel.name))
+        self._show_names()
         for group in self.groups:
             group.refresh()
 
@@ -160,6 +158,11 @@ class Details(QWidget):
             stops += [group.header, *group.form.stops]
         for first, second in pairwise(stops):
             QWidget.setTabOrder(first, second)
+
+    def _show_names(self) -> None:
+        self._show_picked()
+        words = QCoreApplication.translate("Details", "Tunnel: {name}")
+        self.tunnel_title.setText(words.format(name=self._session.tunnel.name))
 
     def _show_picked(self) -> None:
         title, items = picked_lines(self._session)

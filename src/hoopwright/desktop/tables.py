@@ -1,12 +1,15 @@
-"""The tables below the drawing. The one that is seen is always fresh; the others when shown."""
+"""The tables below the drawing. The one that is seen is always fresh; the others when shown.
 
-from PySide6.QtCore import QCoreApplication, QTimer, Signal
-from PySide6.QtWidgets import QComboBox, QTabWidget, QWidget
+A tab is made, and the modules of its own are loaded, when it is seen first.
+"""
+
+from collections.abc import Callable
+from itertools import pairwise
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, Qt, QTimer, Signal
+from PySide6.QtWidgets import QComboBox, QTabWidget, QVBoxLayout, QWidget
 
 from hoopwright.desktop.session import Session
-from hoopwright.desktop.table_air import AirTab
-from hoopwright.desktop.table_checks import ChecksTab
-from hoopwright.desktop.table_coverings import CoveringsTab
 from hoopwright.desktop.table_order import (
     FILM_COLUMNS,
     ROLL_COLUMNS,
@@ -19,12 +22,8 @@ from hoopwright.desktop.table_order import (
     takeoff_rows,
 )
 from hoopwright.desktop.table_parts import PartedTab
-from hoopwright.desktop.table_prices import PricesTab
 from hoopwright.desktop.table_rows import Row, Total
 from hoopwright.desktop.table_tab import Tab
-from hoopwright.desktop.table_tape import TapeTab
-from hoopwright.desktop.table_travel import TravelTab
-from hoopwright.desktop.table_work import CURTAIN_COLUMNS, curtain_rows
 from hoopwright.farm import Farm
 
 DRAG_PAUSE_MS = 80
@@ -64,6 +63,107 @@ class TakeoffTab(Tab):
         return cost_totals(cost, session.farm.money.currency, not self.pending)
 
 
+AnyTab = Tab | PartedTab
+
+
+def _readings(session: Session, title: str) -> AnyTab:
+    from hoopwright.desktop.table_tape import TapeTab
+
+    return TapeTab(session, title)
+
+
+def _film(session: Session, title: str) -> AnyTab:
+    return Tab(session, title, FILM_COLUMNS, film_rows, film_totals, of_order=True)
+
+
+def _curtains(session: Session, title: str) -> AnyTab:
+    from hoopwright.desktop.table_work import CURTAIN_COLUMNS, curtain_rows
+
+    return Tab(session, title, CURTAIN_COLUMNS, curtain_rows)
+
+
+def _travel(session: Session, title: str) -> AnyTab:
+    from hoopwright.desktop.table_travel import TravelTab
+
+    return TravelTab(session, title)
+
+
+def _air(session: Session, title: str) -> AnyTab:
+    from hoopwright.desktop.table_air import AirTab
+
+    return AirTab(session, title)
+
+
+def _rolls(session: Session, title: str) -> AnyTab:
+    return Tab(session, title, ROLL_COLUMNS, roll_rows, roll_totals, of_order=True)
+
+
+def _coverings(session: Session, title: str) -> AnyTab:
+    from hoopwright.desktop.table_coverings import CoveringsTab
+
+    return CoveringsTab(session, title)
+
+
+def _checks(session: Session, title: str) -> AnyTab:
+    from hoopwright.desktop.table_checks import ChecksTab
+
+    return ChecksTab(session, title)
+
+
+def _prices(session: Session, title: str) -> AnyTab:
+    from hoopwright.desktop.table_prices import PricesTab
+
+    return PricesTab(session, title)
+
+
+TABS: dict[str, tuple[object, Callable[[Session, str], AnyTab]]] = {
+    "readings": (QT_TRANSLATE_NOOP("Tables", "Readings"), _readings),
+    "takeoff": (QT_TRANSLATE_NOOP("Tables", "Takeoff"), TakeoffTab),
+    "film": (QT_TRANSLATE_NOOP("Tables", "Film"), _film),
+    "curtains": (QT_TRANSLATE_NOOP("Tables", "Curtains"), _curtains),
+    "travel": (QT_TRANSLATE_NOOP("Tables", "Travel"), _travel),
+    "air": (QT_TRANSLATE_NOOP("Tables", "Air"), _air),
+    "rolls": (QT_TRANSLATE_NOOP("Tables", "Rolls"), _rolls),
+    "coverings": (QT_TRANSLATE_NOOP("Tables", "Coverings"), _coverings),
+    "checks": (QT_TRANSLATE_NOOP("Tables", "Checks"), _checks),
+    "prices": (QT_TRANSLATE_NOOP("Tables", "Prices"), _prices),
+}
+"""Every tab in its order: its title and what makes it."""
+
+
+class _Page(QWidget):
+    """The place of a tab, empty until it is seen first."""
+
+    def __init__(self, title: str, make: Callable[[Session, str], AnyTab]) -> None:
+        super().__init__()
+        self.title, self._make = title, make
+        self.made: AnyTab | None = None
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, 0)
+
+    def fill(self, session: Session) -> AnyTab:
+        """Make the tab and show it on this page."""
+        tab = self.made = self._make(session, self.title)
+        box = self.layout()
+        assert box is not None
+        box.addWidget(tab)
+        # At once and not with the next turn of the event loop: what is hidden takes no focus.
+        tab.show()
+        if isinstance(tab, PartedTab):
+            tab.refresh()
+        return tab
+
+    def stops(self) -> list[QWidget]:
+        """Return where Tab stops on this page, in order."""
+        found: list[QWidget] = []
+        at = self.nextInFocusChain()
+        while at is not None and at is not self:
+            if self.isAncestorOf(at) and at.focusPolicy() & Qt.FocusPolicy.TabFocus:
+                found.append(at)
+            at = at.nextInFocusChain()
+        return found
+
+
 class Tables(QTabWidget):
     """All tables of the plan.
 
@@ -80,11 +180,12 @@ class Tables(QTabWidget):
         self._choosing = False
         self._later = QTimer(self, singleShot=True, interval=DRAG_PAUSE_MS)
         self._later.timeout.connect(self.refresh)
-        self.tabs = self._make_tabs()
-        for tab in self.tabs:
-            self.addTab(tab, tab.title)
-            tab.row_chosen.connect(self.on_row_chosen)
-        self.setCurrentWidget(next(tab for tab in self.tabs if isinstance(tab, TakeoffTab)))
+        self._pages: list[_Page] = []
+        for words, make in TABS.values():
+            page = _Page(QCoreApplication.translate("Tables", str(words)), make)
+            self._pages.append(page)
+            self.addTab(page, page.title)
+        self.setCurrentIndex(list(TABS).index("takeoff"))
         self.setDocumentMode(True)
         self.setMinimumHeight(LEAST_HEIGHT_PX)
         self.tabBar().setAccessibleName(QCoreApplication.translate("Tables", "Tables"))
@@ -95,32 +196,27 @@ class Tables(QTabWidget):
         session.mark_picked.connect(self.on_mark_picked)
         self.refresh()
 
-    def _make_tabs(self) -> tuple[Tab | PartedTab, ...]:
-        session = self._session
-        film = QCoreApplication.translate("Tables", "Film")
-        rolls = QCoreApplication.translate("Tables", "Rolls")
-        curtains = QCoreApplication.translate("Tables", "Curtains")
-        air = QCoreApplication.translate("Tables", "Air")
-        readings = QCoreApplication.translate("Tables", "Readings")
-        return (
-            TapeTab(session, readings),
-            TakeoffTab(session, QCoreApplication.translate("Tables", "Takeoff")),
-            Tab(session, film, FILM_COLUMNS, film_rows, film_totals, of_order=True),
-            Tab(session, curtains, CURTAIN_COLUMNS, curtain_rows),
-            TravelTab(session, QCoreApplication.translate("Tables", "Travel")),
-            AirTab(session, air),
-            Tab(session, rolls, ROLL_COLUMNS, roll_rows, roll_totals, of_order=True),
-            CoveringsTab(session, QCoreApplication.translate("Tables", "Coverings")),
-            ChecksTab(session, QCoreApplication.translate("Tables", "Checks")),
-            PricesTab(session, QCoreApplication.translate("Tables", "Prices")),
-        )
-
     @property
-    def shown(self) -> Tab | PartedTab:
+    def shown(self) -> AnyTab:
         """The tab that is seen."""
-        tab = self.currentWidget()
-        assert isinstance(tab, Tab | PartedTab)
+        return self.tab(self.currentIndex())
+
+    def tab(self, index: int) -> AnyTab:
+        """Return a tab, made when it is wanted first."""
+        page = self._pages[index]
+        if page.made is not None:
+            return page.made
+        tab = page.fill(self._session)
+        # Tab goes from the bar into the page, though the page was filled late.
+        for first, second in pairwise([self.tabBar(), *page.stops()]):
+            QWidget.setTabOrder(first, second)
+        tab.row_chosen.connect(self.on_row_chosen)
         return tab
+
+    def show_tab(self, key: str) -> AnyTab:
+        """Bring a tab to the front by its key in `TABS`, and return it."""
+        self.setCurrentIndex(list(TABS).index(key))
+        return self.shown
 
     def on_farm_changed(self, _before: Farm, _after: Farm) -> None:
         """Fill the table that is seen: at once, or shortly while a hand is dragging."""
@@ -166,8 +262,9 @@ class Tables(QTabWidget):
         self.shown.refresh()
 
     def _all_stale(self) -> None:
-        for tab in self.tabs:
-            tab.stale = True
+        for page in self._pages:
+            if page.made is not None:
+                page.made.stale = True
 
     def _show_tunnel_of(self, row: Row) -> None:
         """Show the tunnel that a check or a cut belongs to."""

@@ -32,7 +32,6 @@ from hoopwright.desktop.palette import is_dark
 from hoopwright.desktop.proposing import film_search
 from hoopwright.desktop.questions import Questions
 from hoopwright.desktop.session import Session
-from hoopwright.desktop.table_checks import ChecksTab
 from hoopwright.desktop.tables import Tables
 from hoopwright.desktop.tunnel_list import TunnelList
 from hoopwright.farm import Farm
@@ -277,8 +276,7 @@ class MainWindow(QMainWindow):
 
     def show_checks(self) -> None:
         """Bring the checks to the front and go there."""
-        tab = next(tab for tab in self.tables.tabs if isinstance(tab, ChecksTab))
-        self.tables.setCurrentWidget(tab)
+        tab = self.tables.show_tab("checks")
         tab.view.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def copy_table(self) -> None:
