@@ -1,5 +1,6 @@
 """Every figure of a fitted sheet says how it was got, and the model stands there in words."""
 
+import statistics
 from dataclasses import fields
 
 import pytest
@@ -18,6 +19,20 @@ def test_every_figure_has_a_working(girths_m: dict[int, float] | None) -> None:
         said = explain(sheet.working(figure), "imperial")
         assert "Source:" in said
         assert "{" not in said
+
+
+def test_mean_and_deviation_follow_from_the_inputs_of_their_workings() -> None:
+    (sheet,) = fitted(bent_tunnel(error_m=0.01)).sheets
+    read_m = [
+        float(term.value) for term in sheet.working("middle_m").inputs if term.name[:4] == "bow "
+    ]
+    assert sheet.middle_m == pytest.approx(statistics.mean(read_m))
+    inputs = {term.name: float(term.value) for term in sheet.working("deviation_m").inputs}
+    again_m = [x for name, x in inputs.items() if name[:4] == "bow "]
+    # An error that is anything up to e either way has the variance e2 / 3.
+    left_m2 = statistics.variance(again_m) - inputs["error of a reading"] ** 2 / 3
+    assert sheet.deviation_m == pytest.approx(left_m2**0.5)
+    assert sheet.governing_m == max(float(t.value) for t in sheet.working("governing_m").inputs)
 
 
 def test_the_model_names_every_doubt_that_can_be_entered() -> None:

@@ -80,3 +80,6 @@ def test_every_figure_of_a_spread_has_its_working() -> None:
         assert spread.working(figure).inputs
     named = {term.name: term.value for term in spread.working("governing_m").inputs}
     assert named["bow 22"] == BENT[22]
+    by_profile = [float(term.value) for term in spread.working("computed_m").inputs]
+    assert len(by_profile) == len(BENT)
+    assert spread.computed_m == pytest.approx(statistics.median(by_profile))

@@ -85,7 +85,8 @@ def _fit_sheet(
     long_enough = (roll for roll in film.rolls if roll.length_m >= length_m - DIGITS_M)
     stocks_m = tuple(sorted({roll.width_m for roll in long_enough}))
     chosen_m = _narrowest(stocks_m, piece.width_m)
-    read_m = () if spread is None else tuple(r.length_m for r in spread.readings)
+    readings = () if spread is None else spread.readings
+    read_m = tuple(reading.length_m for reading in readings)
     girths = Girths(read_m, bows - len(read_m), error_m) if len(read_m) > 1 else None
     fixed_m = 0.0 if spread is None else piece.width_m - spread.governing_m - tolerance_m
 
@@ -115,7 +116,7 @@ def _fit_sheet(
         remeasured=None if spread is None else _read_again(spread, piece.width_m, stocks_m),
         widths_made=_later(stocks_m, piece.width_m, chosen_m, chance_of),
     )
-    return explain_sheet(sheet, tolerance_m, error_m)
+    return explain_sheet(sheet, readings, tolerance_m, error_m)
 
 
 def _name(piece: Piece) -> str:

@@ -12,6 +12,7 @@ from hoopwright.quantity.working import (
     Value,
     Working,
 )
+from hoopwright.survey.taped import GirthReading
 
 MODEL = (
     "The sheet is too short when the longest of all bows and what the sheet takes beyond it are "
@@ -34,38 +35,53 @@ NO_CHANCE = {
 }
 
 
-def explain_sheet(sheet: SheetFit, tolerance_m: float, error_m: float) -> SheetFit:
+def explain_sheet(
+    sheet: SheetFit, readings: tuple[GirthReading, ...], tolerance_m: float, error_m: float
+) -> SheetFit:
     """Return the sheet with a working for each of its figures.
 
     Args:
         sheet: What is known of its widths.
+        readings: Girths that its width rests on.
         tolerance_m: Measuring tolerance in its cut width, m.
         error_m: What one reading may be wrong by, m.
     """
     return replace(
         sheet,
         workings=LaterWorkings(
-            lambda: (*_sizes(sheet, tolerance_m, error_m), *_chances(sheet, error_m))
+            lambda: (
+                *_sizes(sheet, tolerance_m),
+                *_spread(sheet, readings, error_m),
+                *_chances(sheet, error_m),
+            )
         ),
     )
 
 
-def _sizes(sheet: SheetFit, tolerance_m: float, error_m: float) -> tuple[Working, ...]:
-    cut = Term("cut width", sheet.cut_width_m, "m")
-    governing = Term(_governing_name(sheet), sheet.governing_m, "m")
-    count = Term("girths read", sheet.read_count, "count")
+def _spread(
+    sheet: SheetFit, readings: tuple[GirthReading, ...], error_m: float
+) -> tuple[Working, ...]:
+    read = tuple(Term(f"bow {r.bow}", r.length_m, "m") for r in readings)
+    mean = Term("mean", sheet.middle_m, "m")
     return (
-        Working("cut_width_m", "As the width of the sheet adds up.", (cut,)),
-        Working("governing_m", "The longest girth that was read.", (governing, count), ENTERED),
-        Working("middle_m", "Mean of the girths read.", (count,)),
+        Working("governing_m", "The longest girth that was read.", read, ENTERED),
+        Working("middle_m", "Mean of the girths read.", read),
         Working(
             "deviation_m",
             "Standard deviation of the girths read, n less one in the divisor, with the variance "
             "of the tape's error, a third of its square, taken out; never less than that variance, "
             "for a spread that the tape cannot see is not none. None below two readings.",
-            (count, Term("error of a reading", error_m, "m_thin")),
+            (*read, mean, Term("error of a reading", error_m, "m_thin")),
             f"{DERIVED}; variances: handbook formulas",
         ),
+    )
+
+
+def _sizes(sheet: SheetFit, tolerance_m: float) -> tuple[Working, ...]:
+    cut = Term("cut width", sheet.cut_width_m, "m")
+    governing = Term(_governing_name(sheet), sheet.governing_m, "m")
+    return (
+        Working("cut_width_m", "As the width of the sheet adds up.", (cut,)),
         Working(
             "fixed_m",
             "Cut width less the governing girth and less the measuring tolerance: tails, wraps "

@@ -34,7 +34,8 @@ def girth_spread(tape: Tape, over: Over, along: tuple[Along, Along]) -> GirthSpr
     lengths_m = [girth_m for _, girth_m in girths]
     middle_m = _median(lengths_m)
     governing_bow, governing_m = max(girths, key=lambda one: one[1])
-    computed_m = _median([_computed(over, along, bow) for bow, _ in girths])
+    by_profile = [(bow, _computed(over, along, bow)) for bow, _ in girths]
+    computed_m = _median([length_m for _, length_m in by_profile])
     readings = tuple(
         GirthReading(bow, girth_m, girth_m - middle_m, abs(girth_m - middle_m) > tape.outlier_m)
         for bow, girth_m in girths
@@ -49,9 +50,7 @@ def girth_spread(tape: Tape, over: Over, along: tuple[Along, Along]) -> GirthSpr
         governing_m=governing_m,
         computed_m=computed_m,
         disagreement_share=(middle_m - computed_m) / computed_m,
-        workings=LaterWorkings(
-            lambda: _workings(over, readings, middle_m, governing_m, computed_m)
-        ),
+        workings=LaterWorkings(lambda: _workings(over, readings, by_profile, middle_m, computed_m)),
     )
 
 
@@ -78,8 +77,8 @@ def _deviation(lengths_m: Sequence[float]) -> float:
 def _workings(
     over: Over,
     readings: tuple[GirthReading, ...],
+    by_profile: Sequence[tuple[int, float]],
     middle_m: float,
-    governing_m: float,
     computed_m: float,
 ) -> tuple[Working, ...]:
     read = tuple(Term(f"bow {r.bow}", r.length_m, "m") for r in readings)
@@ -107,7 +106,7 @@ def _workings(
             "computed_m",
             f"Over the outside of the tube {way} by the profile, at the bows that were read; "
             "the median of them.",
-            (Term("longest read", governing_m, "m"), computed),
+            tuple(Term(f"bow {bow} by the profile", x, "m") for bow, x in by_profile),
         ),
         Working(
             "disagreement_share",
