@@ -6,9 +6,15 @@ from typing import Any
 
 import pytest
 
+from files.varied import standing_tunnel, varied_catalogue
 from hoopwright.papers.plan_json import PLAN_FORMAT, plan_to_json
 from hoopwright.plan import plan
 from samples import double_tunnel, small_farm
+
+STANDING = ("cover", "outfit", "sheets")
+"""Results of the chosen covering with sizes of a frame as it stands."""
+TOLD = ("workings", "width_terms", "length_terms")
+"""Terms have a unit of their own."""
 
 
 def told() -> Any:
@@ -20,7 +26,7 @@ def test_every_field_of_the_plan_is_there() -> None:
     farm = small_farm(double_tunnel())
 
     def check(value: object, plain: Any) -> None:
-        if is_dataclass(value) and "outline_m" not in plain and "template" not in repr(value)[:20]:
+        if is_dataclass(value) and "template" not in repr(value)[:20]:
             for field in fields(value):
                 inside = getattr(value, field.name)
                 if not field.compare:
@@ -87,21 +93,29 @@ def test_air_under_pressure_and_heat_stand_in_si_without_what_they_were_worked_f
 
 def test_every_field_with_a_size_says_its_unit() -> None:
     ends = ("_m", "_m2", "_m3", "_m3_s", "_pa", "_w", "_w_k", "_w_m2", "_kwh", "_min", "_n_m", "_j")
-    plain = ("_share", "_units", "_years", "_days", "minutes")
+    plain = ("_share", "_units", "_years", "_days", "minutes", "chance", "share", "rains_to_fill")
+    film = ("_kg", "_kg_m2")
 
-    def floats(value: Any) -> set[str]:
+    def floats(value: Any, key: str = "") -> set[str]:
+        """Return the keys of numbers with a fraction; those of a list have the key of the list."""
+        if isinstance(value, float):
+            return {key}
         if isinstance(value, list):
-            return set().union(*map(floats, value))
+            return set().union(*(floats(one, key) for one in value))
         if not isinstance(value, dict):
             return set()
-        here = {key for key, inside in value.items() if isinstance(inside, float)}
-        deeper = (inside for key, inside in value.items() if key != "workings")
-        return here.union(*map(floats, deeper))
+        return set().union(*(floats(inside, k) for k, inside in value.items() if k not in TOLD))
 
     planned = told()["plan"]["tunnels"][0]
     keys = floats(planned["held"]) | floats(planned["warmth"])
     assert "stress_pa" in keys
-    assert [key for key in keys if not key.endswith((*ends, *plain))] == []
+    made = standing_tunnel()
+    farm = small_farm().but(tunnels=(made,), catalogue=varied_catalogue())
+    standing = json.loads(plan_to_json(farm, plan(farm)))["plan"]["tunnels"][0]
+    parts = (standing["survey"], standing["fit"], *map(standing["chosen"].get, STANDING))
+    keys |= set().union(*map(floats, parts))
+    assert {"outline_m", "heights_m", "cloth_m", "governing_m"} <= keys
+    assert sorted(key for key in keys if not key.endswith((*ends, *plain, *film))) == []
 
 
 def test_a_tunnel_without_any_air_is_told_too() -> None:

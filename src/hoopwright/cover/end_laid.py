@@ -131,7 +131,7 @@ class EndLaid(Explained):
     Attributes:
         mark: `end/0` at the front, `end/1` at the back.
         closed: With film, with rigid sheets, or open.
-        outline: From the left foot over the ridge to the right foot, m.
+        outline_m: From the left foot over the ridge to the right foot, m.
         openings: Doors, then vents and fan openings.
         widest_m: Greatest outside width, m.
         widest_at_m: Height at which it is first that wide, m.
@@ -148,7 +148,7 @@ class EndLaid(Explained):
 
     mark: str
     closed: EndCover
-    outline: tuple[Point, ...]
+    outline_m: tuple[Point, ...]
     openings: tuple[Opening, ...]
     widest_m: float
     widest_at_m: float

@@ -63,7 +63,7 @@ def _lay_end(
     return EndLaid(
         mark=mark,
         closed=cover_of(end),
-        outline=shape.outline,
+        outline_m=shape.outline,
         openings=openings,
         widest_m=width_m,
         widest_at_m=_widest_at(shape, left_m, right_m),

@@ -78,7 +78,7 @@ def opening_name(opening: Opening) -> str:
 
 
 def _sides(wall: EndLaid) -> tuple[float, float]:
-    across = [x for x, _y in wall.outline]
+    across = [x for x, _y in wall.outline_m]
     return min(across), max(across)
 
 
@@ -114,7 +114,7 @@ def _opening(subject: Subject, opening: Opening) -> Iterator[Shape]:
 def _dimensions(subject: Subject, wall: EndLaid) -> Iterator[Shape]:
     """Yield width at the ground, height of the ridge, and the heights of the lowest rails."""
     left_m, right_m = _sides(wall)
-    foot = (wall.outline[0][0], 0.0, wall.outline[-1][0], 0.0)
+    foot = (wall.outline_m[0][0], 0.0, wall.outline_m[-1][0], 0.0)
     yield Dimension("frame", foot, 1, subject.size(foot[2] - foot[0]))
     ends = (right_m, 0.0, 0.0, wall.height_m)
     yield Dimension("frame", ends, 1, subject.size(wall.height_m))

@@ -89,7 +89,7 @@ def draw_end_wall(subject: Subject, number: int) -> Iterator[Shape]:
     """
     wall = subject.chosen.cover.ends[number]
     if wall.closed != "open":
-        yield Polygon(wall.mark, "rigid" if wall.rigid else "end wall", wall.outline)
+        yield Polygon(wall.mark, "rigid" if wall.rigid else "end wall", wall.outline_m)
     if wall.rigid is not None:
         for column in wall.rigid.columns[1:]:
             yield Line(wall.mark, "rigid", (column.left_m, 0.0, column.left_m, column.left_high_m))
@@ -110,7 +110,7 @@ def draw_end_cell(subject: Subject, number: int) -> Iterator[Shape]:
     """
     survey, mark = subject.survey, f"cell/end/{number}"
     if mark in {cell.mark for cell in subject.chosen.inflation.cells}:
-        wall = subject.chosen.cover.ends[number].outline
+        wall = subject.chosen.cover.ends[number].outline_m
         path = pushed_out(wall, (-CELL_INSET_M,) * len(wall))
         yield Polyline(mark, "cell", (*path, path[0]))
         at = (0.0, TEXT_SHARE * survey.height_m)

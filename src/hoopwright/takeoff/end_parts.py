@@ -53,7 +53,7 @@ def count_rigid(site: Site) -> Iterator[Need]:
 
 def _lines(wall: EndLaid) -> Iterator[tuple[str, float]]:
     """Yield the lines along which the sheets are screwed."""
-    yield "along the end bow", sum(dist(a, b) for a, b in pairwise(wall.outline))
+    yield "along the end bow", sum(dist(a, b) for a, b in pairwise(wall.outline_m))
     lines = [("along the foot", wall.foot_m)]
     lines += [(f"rail {n + 1}", rail.free_m) for n, rail in enumerate(wall.rails)]
     yield from (line for line in lines if line[1] > TOUCH_M)
