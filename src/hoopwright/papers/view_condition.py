@@ -5,12 +5,15 @@ outline. A text at the bands names the families from the top down. On a side the
 foot of the roof, in the plan below the first hip; what stays at an end lies inside its bow.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Sequence, Set
 from typing import Literal
 
+from hoopwright.checks.variant import Variant
 from hoopwright.farm.condition import FILM, PartState, State, Where
 from hoopwright.papers.scene import Hatch, Label, Polygon, Shape, Style, rectangle
 from hoopwright.papers.subject import Subject
+from hoopwright.quantity.remembered import Remembered
+from hoopwright.survey import Survey
 from hoopwright.takeoff.condition import lost_share, numbered, told_stretches
 from hoopwright.takeoff.need import Place
 from hoopwright.takeoff.places import ENDS, SIDES, place_of, stretches_by_mark
@@ -70,7 +73,7 @@ def family_rows(subject: Subject, place: Place) -> tuple[Row, ...]:
         subject: What is drawn.
         place: One part of the tunnel over its whole length, or one end.
     """
-    staying = _staying(subject, place)
+    staying: Set[str] = _staying(subject.chosen, subject.survey).get(place.part, frozenset())
     rows = []
     for family in dict.fromkeys(line.family for line in subject.tunnel.condition):
         stretches: Stretches = ()
@@ -84,16 +87,19 @@ def family_rows(subject: Subject, place: Place) -> tuple[Row, ...]:
     return tuple(rows)
 
 
-def _staying(subject: Subject, place: Place) -> set[str]:
-    """Return the families of parts of which something stays at a place."""
-    chosen = subject.chosen
+def _find_staying(chosen: Variant, survey: Survey) -> dict[Where, set[str]]:
+    """Return the families of parts of which something stays, by part of the tunnel."""
     groups = {line.key: line.group for line in chosen.order.reused}
     stretches = stretches_by_mark(chosen.cover)
-    return {
-        groups[need.part]
-        for need in chosen.needs
-        if need.kept > 0 and place_of(need, subject.survey, stretches).part == place.part
-    }
+    found: dict[Where, set[str]] = {}
+    for need in chosen.needs:
+        if need.kept > 0:
+            part = place_of(need, survey, stretches).part
+            found.setdefault(part, set()).add(groups[need.part])
+    return found
+
+
+_staying = Remembered(_find_staying, limit=2)
 
 
 def _sheets(subject: Subject, place: Place) -> Stretches:

@@ -85,8 +85,9 @@ class Key(QGraphicsObject):
 
     def place(self, box: QRectF) -> None:
         """Lie at a place of the canvas."""
-        self.prepareGeometryChange()
-        self._box = box
+        if box != self._box:
+            self.prepareGeometryChange()
+            self._box = box
 
     def show_styles(
         self, styles: frozenset[Style], states: frozenset[AirState] = frozenset()

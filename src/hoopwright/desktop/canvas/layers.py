@@ -72,6 +72,7 @@ class StyleLayer(Layer):
         self._areas: list[QPolygonF] = []
         self._lines: list[QLineF] = []
         self._paths: list[QPolygonF] = []
+        self._hatches: list[Hatch] = []
         self._hatched: list[QLineF] = []
         self._px_per_m = 1.0
 
@@ -86,6 +87,7 @@ class StyleLayer(Layer):
         self._areas = [_polygon(points) for points in areas if not _is_upright(points)]
         self._lines = [QLineF(*s.ends) for s in shapes if isinstance(s, Line)]
         self._paths = [_polygon(s.points) for s in shapes if isinstance(s, Polyline)]
+        self._hatches = [s for s in shapes if isinstance(s, Hatch)]
         self._hatch()
         many = len(self._lines) > CACHED_ABOVE
         cached, free = self.CacheMode.DeviceCoordinateCache, self.CacheMode.NoCache
@@ -99,16 +101,18 @@ class StyleLayer(Layer):
 
     def _hatch(self) -> None:
         """Make the lines of the hatches, no more than the view shows."""
+        if not self._hatches:
+            self._hatched = []
+            return
         step_px = HATCH_PX * HATCH_DENSE.get(self._style, 1.0)
         step_m = 2.0 ** (round(2 * math.log2(step_px * math.sqrt(2) / self._px_per_m)) / 2)
         reach = self._reach
         seen = (reach.left(), reach.top(), reach.right(), reach.bottom())
         lines: list[QLineF] = []
-        for shape in self._shapes:
-            if isinstance(shape, Hatch):
-                left, bottom, right, top = shape.box
-                box = (max(left, seen[0]), bottom, min(right, seen[2]), top)
-                lines += [QLineF(*ends) for ends in hatch_lines(box, step_m, shape.slant)]
+        for shape in self._hatches:
+            left, bottom, right, top = shape.box
+            box = (max(left, seen[0]), bottom, min(right, seen[2]), top)
+            lines += [QLineF(*ends) for ends in hatch_lines(box, step_m, shape.slant)]
         self._hatched = lines
 
     def paint(

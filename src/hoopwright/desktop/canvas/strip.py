@@ -43,6 +43,7 @@ class Strip:
         scene.addItem(self.box)
         self._frame: Frame = (0.0, 0.0, 1.0, 1.0)
         self._left_m = self._bottom_m = 0.0
+        self._looked: tuple[float, float, float, Frame] | None = None
         self._reach, self._dark = QRectF(0, 0, 1, 1), False
         self._layers: dict[Style, StyleLayer] = {}
         self._tinted, self._lit, self._words = TintLayer(), LitLayer(), Words(font)
@@ -71,6 +72,10 @@ class Strip:
 
     def look(self, left_m: float, bottom_m: float, px_per_m: float) -> None:
         """Show what lies right of and above a point, at a scale that is the same both ways."""
+        looked = (left_m, bottom_m, px_per_m, self._frame)
+        if looked == self._looked:
+            return
+        self._looked = looked
         self._left_m, self._bottom_m, self.px_per_m = left_m, bottom_m, px_per_m
         _left, _top, width_px, height_px = self._frame
         width_m, height_m = width_px / px_per_m, height_px / px_per_m
