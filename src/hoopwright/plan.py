@@ -12,7 +12,7 @@ from hoopwright.airing import air_tunnel
 from hoopwright.checks import Case, check_farm, check_tunnel, sort_findings
 from hoopwright.checks.variant import TunnelPlan, Variant
 from hoopwright.cost import Cost, price_order
-from hoopwright.cover import Cover, lay_skin
+from hoopwright.cover import Cover, lay_skin, sheet_width
 from hoopwright.curtain import CurtainWork, work_curtains
 from hoopwright.farm import Bench, Catalogue, Climate, Farm, Limits, Money, Tunnel, Weather
 from hoopwright.farm.skin import Covering
@@ -115,7 +115,7 @@ def _plan_tunnel(
     chosen = _skin_tunnel(tunnel.skin.covering, *shared)
     second: Covering = "one_sheet" if chosen.cover.covering != "one_sheet" else "roof_and_sides"
 
-    # Nobody looks at the whole of it in a drag; its sheets alone stand in the headline.
+    # Nobody looks at the whole of it in a drag; its width alone stands in the headline.
     @cache
     def other_made() -> Variant:
         return _skin_tunnel(second, *shared)
@@ -140,7 +140,14 @@ def _plan_tunnel(
         name=tunnel.name,
         survey=survey,
         chosen=chosen,
-        other_cover=_lay(second, tunnel, survey, catalogue),
+        other_sheet=sheet_width(
+            second,
+            survey,
+            tunnel.skin,
+            tunnel.sides,
+            catalogue.films,
+            tunnel.air.inflated_sides,
+        ),
         other_made=other_made,
         fit=fit,
         held=held,

@@ -15,7 +15,10 @@ def test_other_covering_is_what_it_is_when_it_is_chosen() -> None:
     one, apart = planned("one_sheet"), planned("roof_and_sides")
     assert one.other == apart.chosen
     assert apart.other == one.chosen
-    assert one.other_cover == apart.chosen.cover
+    for this, that in ((one, apart), (apart, one)):
+        sheet, cover = this.other_sheet, that.chosen.cover
+        assert (sheet.covering, sheet.sheet_width_m) == (cover.covering, cover.sheet_width_m)
+        assert sheet.working("sheet_width_m") == cover.working("sheet_width_m")
 
 
 def test_other_covering_is_worked_out_once() -> None:

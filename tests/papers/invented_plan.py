@@ -10,7 +10,7 @@ from decimal import Decimal
 from hoopwright.airing import Airing
 from hoopwright.checks.variant import TunnelPlan, Variant
 from hoopwright.cost.cost import Cost, GroupCost
-from hoopwright.cover.cover import Area, Cover, CurtainSpan, FixedSpan, Piece
+from hoopwright.cover.cover import Area, Cover, CurtainSpan, FixedSpan, Piece, SheetWidth
 from hoopwright.cover.end_walls import lay_ends
 from hoopwright.curtain.curtain import CurtainWork
 from hoopwright.curtain.hung import HungCurtain
@@ -526,7 +526,9 @@ def invented_tunnel_plan(farm: Farm, tunnel: Tunnel, order: Order) -> TunnelPlan
         name=tunnel.name,
         survey=_survey(tunnel),
         chosen=both[0],
-        other_cover=both[1].cover,
+        other_sheet=SheetWidth(
+            covering=both[1].cover.covering, sheet_width_m=both[1].cover.sheet_width_m
+        ),
         other_made=lambda: both[1],
         fit=invented_fit(CLEAR),
         held=invented_held(),

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 
 from hoopwright.airing import Airing
 from hoopwright.cost import Cost
-from hoopwright.cover import Cover
+from hoopwright.cover import Cover, SheetWidth
 from hoopwright.curtain import CurtainWork
 from hoopwright.fit import Fit
 from hoopwright.heat import Warmth
@@ -53,7 +53,7 @@ class TunnelPlan:
         name: Name of the tunnel.
         survey: The frame as built.
         chosen: The covering that was chosen.
-        other_cover: The sheets of the other covering, for comparison.
+        other_sheet: How wide the sheet over the bows is in the other covering, for comparison.
         other_made: Gives the whole other covering; worked out when somebody asks for it.
         fit: How sure it is that each stock width is wide enough.
         held: The cells of the chosen covering under pressure.
@@ -64,7 +64,7 @@ class TunnelPlan:
     name: str
     survey: Survey
     chosen: Variant
-    other_cover: Cover = field(compare=False, repr=False)
+    other_sheet: SheetWidth = field(compare=False, repr=False)
     other_made: Callable[[], Variant] = field(compare=False, repr=False)
     fit: Fit
     held: Held

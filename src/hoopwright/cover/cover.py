@@ -134,6 +134,19 @@ class FixedSpan:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class SheetWidth(Explained):
+    """How wide the sheet over the bows is in one covering.
+
+    Attributes:
+        covering: One sheet, or roof and sides apart.
+        sheet_width_m: Width of the outer roof sheet, or of the outer whole sheet, m.
+    """
+
+    covering: Covering
+    sheet_width_m: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Cover(Explained):
     """The skin laid one way.
 

@@ -5,7 +5,7 @@ from functools import lru_cache
 from itertools import pairwise
 from typing import Literal
 
-from hoopwright.cover.cover import Area, Cover, LayerName, Piece, Role
+from hoopwright.cover.cover import Area, Cover, LayerName, Piece, Role, SheetWidth
 from hoopwright.cover.end_laid import EndLaid
 from hoopwright.cover.end_walls import end_pieces, lay_ends
 from hoopwright.cover.lengths import seam_length, whole_length
@@ -52,10 +52,7 @@ def lay_skin(
         _side(n, side, covering, survey, uncut, films, inflated)
         for n, (side, inflated) in enumerate(zip(sides, inflated_sides, strict=True))
     )
-    whole = covering == "one_sheet"
-    width, over = (
-        _whole(survey, skin, sides, films, inflated_sides) if whole else _roof(survey, skin, films)
-    )
+    width, over = _over(covering, survey, skin, sides, films, inflated_sides)
     walls = lay_ends(survey, skin, ends)
     pieces = (
         *over,
@@ -64,6 +61,45 @@ def lay_skin(
         *end_pieces(survey, skin, ends, walls, films),
     )
     return _cover(covering, pieces, (first, second), walls, width, sides)
+
+
+def sheet_width(
+    covering: Covering,
+    survey: Survey,
+    skin: Skin,
+    sides: tuple[Side, Side],
+    films: tuple[Film, ...],
+    inflated_sides: tuple[bool, bool],
+) -> SheetWidth:
+    """Return how wide the sheet over the bows is in a covering, without laying all the skin.
+
+    Args:
+        covering: One sheet, or roof and sides apart; goes before the covering in `skin`.
+        survey: The frame as built.
+        skin: Layers, films, tails and seams.
+        sides: Sides as chosen.
+        films: Films that can be chosen.
+        inflated_sides: Whether the curtains of each side are inflated.
+    """
+    width = _over(covering, survey, skin, sides, films, inflated_sides)[0]
+    return SheetWidth(
+        covering=covering,
+        sheet_width_m=width.total_m,
+        workings=LaterWorkings(lambda: (width.working("sheet_width_m"),)),
+    )
+
+
+def _over(
+    covering: Covering,
+    survey: Survey,
+    skin: Skin,
+    sides: tuple[Side, Side],
+    films: tuple[Film, ...],
+    inflated_sides: tuple[bool, bool],
+) -> LaidRoof:
+    if covering == "one_sheet":
+        return _whole(survey, skin, sides, films, inflated_sides)
+    return _roof(survey, skin, films)
 
 
 @lru_cache(maxsize=16)

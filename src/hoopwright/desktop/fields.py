@@ -3,6 +3,7 @@
 import math
 from collections.abc import Sequence
 from decimal import Decimal
+from functools import lru_cache
 
 from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtGui import QWheelEvent
@@ -28,6 +29,7 @@ TYPED_DIGITS = 4
 LONGEST_M = 10_000.0
 
 
+@lru_cache(maxsize=4096)
 def write_length(value_m: float, units: Units) -> str:
     """Return a length in the coarsest step of an inch that is exact, else in eighths.
 

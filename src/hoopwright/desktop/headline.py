@@ -1,8 +1,8 @@
 """The strip of the few numbers that decide, always seen and always fresh."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
+from msgspec import Struct
 from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QRect, QSize, Qt, Signal
 from PySide6.QtGui import QHelpEvent, QResizeEvent
 from PySide6.QtWidgets import (
@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hoopwright.cover import Cover
+from hoopwright.cover import Cover, SheetWidth
 from hoopwright.desktop.air_words import least_pressure
 from hoopwright.desktop.details_items import explained
 from hoopwright.desktop.palette import is_dark
@@ -35,8 +35,7 @@ MINUTES_IN_HOUR = 60
 SMALL_SHARE = 0.86
 
 
-@dataclass(frozen=True, slots=True)
-class Headfigure:
+class Headfigure(Struct, frozen=True):
     """One number of the strip.
 
     Attributes:
@@ -239,16 +238,17 @@ def _films(session: Session) -> Iterator[Headfigure]:
     yield Headfigure(film, f"{bought} · {waste}", how)
     width = QCoreApplication.translate("Headline", "Width: one sheet · roof apart")
     plan = session.tunnel_plan
-    covers = sorted((plan.chosen.cover, plan.other_cover), key=lambda c: c.covering)
-    texts = [_width(cover, session) for cover in covers]
-    ways = tuple(explained(cover, "sheet_width_m") for cover in covers)
+    both: tuple[Cover | SheetWidth, ...] = (plan.chosen.cover, plan.other_sheet)
+    sheets = sorted(both, key=lambda sheet: sheet.covering)
+    texts = [_width(sheet, session) for sheet in sheets]
+    ways = tuple(explained(sheet, "sheet_width_m") for sheet in sheets)
     yield Headfigure(width, " · ".join(texts), ways)
 
 
-def _width(cover: Cover, session: Session) -> str:
-    text = format_length(cover.sheet_width_m, session.units)
+def _width(sheet: Cover | SheetWidth, session: Session) -> str:
+    text = format_length(sheet.sheet_width_m, session.units)
     chosen = QCoreApplication.translate("Headline", "✓ {width}")
-    is_chosen = cover is session.tunnel_plan.chosen.cover
+    is_chosen = sheet is session.tunnel_plan.chosen.cover
     return chosen.format(width=text) if is_chosen else text
 
 
