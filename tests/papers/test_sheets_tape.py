@@ -106,3 +106,20 @@ def test_without_readings_it_is_said() -> None:
     told = {row[0] for row in rows if row}
     assert "No girth was read; the film is planned by the profile." in told
     assert "No height was read." in told
+
+
+def test_lengths_diagonals_and_leans_stand_as_they_were_read() -> None:
+    plain = tunnel()
+    tape = Tape(hip_lengths_m=(24.05, None), diagonals_m=(25.5, 25.2), leans_m=(0.1, -0.2))
+    made = plain.but(frame=plain.frame.but(tape=tape))
+    head, (line,) = below(rows_of("metric", made), "Lengths, diagonals and leans read")
+    assert [None if cell is None else str(cell) for cell in line] == [
+        "Meadow tunnel",
+        "24.050",
+        "25.500",
+        "25.200",
+        "100.0",
+        "-200.0",
+    ]
+    # What nobody read has no column.
+    assert not any("second side (m)" in words for words in head if words.startswith("Along"))

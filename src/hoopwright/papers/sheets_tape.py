@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from hoopwright.cover.cover import CurtainSpan
 from hoopwright.farm.farm import Farm, Tunnel
+from hoopwright.farm.tape import Tape
 from hoopwright.papers.sheet import NOTE, TITLE, Sheet, wide_row
 from hoopwright.papers.sheet_figures import Figure, listed_rows
 from hoopwright.papers.side_words import place_name
@@ -20,6 +21,7 @@ GOVERNS = (
     "profile."
 )
 NONE_READ = "No girth was read; the film is planned by the profile."
+NO_LENGTH = "Nothing was read along or across the whole frame."
 
 
 class _Spread(NamedTuple):
@@ -43,6 +45,11 @@ class _Girth(NamedTuple):
 class _Frame(NamedTuple):
     tunnel: str
     survey: Survey
+
+
+class _Long(NamedTuple):
+    tunnel: str
+    tape: Tape
 
 
 class _Height(NamedTuple):
@@ -89,6 +96,17 @@ FRAMES: tuple[Figure[_Frame], ...] = (
     Figure("Radius of the best circle", lambda f: f.survey.best_radius_m, "m"),
     Figure("Bow off that circle", lambda f: f.survey.misfit_m, "m_thin"),
 )
+LONG: tuple[Figure[_Long], ...] = (
+    Figure("Tunnel", lambda r: r.tunnel),
+    Figure("Along the hip, first side", lambda r: r.tape.hip_lengths_m[0], "m"),
+    Figure("Along the hip, second side", lambda r: r.tape.hip_lengths_m[1], "m"),
+    Figure("Along the baseboard, first side", lambda r: r.tape.base_lengths_m[0], "m"),
+    Figure("Along the baseboard, second side", lambda r: r.tape.base_lengths_m[1], "m"),
+    Figure("Diagonal, first side's front", lambda r: r.tape.diagonals_m[0], "m"),
+    Figure("Diagonal, second side's front", lambda r: r.tape.diagonals_m[1], "m"),
+    Figure("Front end bow leans out", lambda r: r.tape.leans_m[0], "m_thin"),
+    Figure("Back end bow leans out", lambda r: r.tape.leans_m[1], "m_thin"),
+)
 HEIGHTS: tuple[Figure[_Height], ...] = (
     Figure("Tunnel", lambda h: h.tunnel.name),
     Figure("Side", lambda h: h.tunnel.sides[h.side].name),
@@ -120,6 +138,11 @@ def tape_sheet(farm: Farm, plan: Plan) -> Sheet:
     spreads = [_Spread(f.tunnel, spread) for f in frames for spread in _spreads(f.survey)]
     girths = [_Girth(*one, reading) for one in spreads for reading in one.spread.readings]
     pairs = list(zip(farm.tunnels, plan.tunnels, strict=True))
+    longs = [
+        _Long(tunnel.name, tunnel.frame.tape)
+        for tunnel in farm.tunnels
+        if any(value is not None for value in _whole(tunnel.frame.tape))
+    ]
     heights = [h for tunnel, planned in pairs for h in _heights(tunnel, planned.survey)]
     gaps = [_Gap(tunnel, span) for tunnel, p in pairs for span in p.chosen.cover.curtains]
     rows = [
@@ -127,6 +150,7 @@ def tape_sheet(farm: Farm, plan: Plan) -> Sheet:
         wide_row(GOVERNS, NOTE, last),
         *listed_rows("What the girths come to", SPREADS, spreads, units, last, NONE_READ),
         *listed_rows("Girths read", GIRTHS, girths, units, last, NONE_READ),
+        *listed_rows("Lengths, diagonals and leans read", LONG, longs, units, last, NO_LENGTH),
         *listed_rows("Length, skew, lean and dip", FRAMES, frames, units, last, ""),
         *listed_rows(
             "Heights along the sides", HEIGHTS, heights, units, last, "No height was read."
@@ -134,6 +158,12 @@ def tape_sheet(farm: Farm, plan: Plan) -> Sheet:
         *listed_rows("Under shut curtains", GAPS, gaps, units, last, "No side opens."),
     ]
     return Sheet(name="Readings", widths=TAPE_WIDTHS, rows=tuple(rows))
+
+
+def _whole(tape: Tape) -> Iterator[float | None]:
+    """Yield what was read along and across the whole frame."""
+    for pair in (tape.hip_lengths_m, tape.base_lengths_m, tape.diagonals_m, tape.leans_m):
+        yield from pair
 
 
 def _spreads(survey: Survey) -> Iterator[GirthSpread]:
