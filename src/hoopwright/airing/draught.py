@@ -115,7 +115,7 @@ def neutral_level(gaps: tuple[Gap, ...]) -> float:
     if all(max(gap.low_m - low_m, high_m - gap.high_m) < ALIKE_M for gap in gaps):
         return level_m
     for _ in range(HALVINGS):
-        if sum(_above(gap, level_m) - _below(gap, level_m) for gap in gaps) > 0:
+        if _excess(gaps, level_m) > 0:
             low_m = level_m
         else:
             high_m = level_m
@@ -129,7 +129,16 @@ def _above(gap: Gap, level_m: float) -> float:
     return gap.width_m * (top_m * math.sqrt(top_m) - foot_m * math.sqrt(foot_m))
 
 
-def _below(gap: Gap, level_m: float) -> float:
-    """Return the inflow likewise."""
-    foot_m, top_m = max(0.0, level_m - gap.low_m), max(0.0, level_m - gap.high_m)
-    return gap.width_m * (foot_m * math.sqrt(foot_m) - top_m * math.sqrt(top_m))
+def _excess(gaps: tuple[Gap, ...], level_m: float) -> float:
+    """Return the outflow of all gaps less their inflow, likewise.
+
+    It is asked for at every halving, so both are told from the sign of the height over the level.
+    """
+    excess = 0.0
+    for width_m, low_m, high_m in gaps:
+        top_m, foot_m = high_m - level_m, low_m - level_m
+        top = top_m * math.sqrt(abs(top_m))
+        foot = foot_m * math.sqrt(abs(foot_m))
+        above = width_m * (max(0.0, top) - max(0.0, foot))
+        excess += above - width_m * (max(0.0, -foot) - max(0.0, -top))
+    return excess
