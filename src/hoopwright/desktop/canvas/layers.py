@@ -73,7 +73,7 @@ class StyleLayer(Layer):
         self._lines: list[QLineF] = []
         self._paths: list[QPolygonF] = []
         self._hatches: list[Hatch] = []
-        self._hatched: list[QLineF] = []
+        self._hatched: list[QLineF] | None = None
         self._px_per_m = 1.0
 
     def show_shapes(self, shapes: tuple[Shape, ...]) -> None:
@@ -88,7 +88,7 @@ class StyleLayer(Layer):
         self._lines = [QLineF(*s.ends) for s in shapes if isinstance(s, Line)]
         self._paths = [_polygon(s.points) for s in shapes if isinstance(s, Polyline)]
         self._hatches = [s for s in shapes if isinstance(s, Hatch)]
-        self._hatch()
+        self._hatched = None
         many = len(self._lines) > CACHED_ABOVE
         cached, free = self.CacheMode.DeviceCoordinateCache, self.CacheMode.NoCache
         self.setCacheMode(cached if many else free)
@@ -97,13 +97,12 @@ class StyleLayer(Layer):
     def set_scale(self, px_per_m: float) -> None:
         """Keep the hatch as dense as before at another scale or place."""
         self._px_per_m = px_per_m
-        self._hatch()
+        self._hatched = None
 
-    def _hatch(self) -> None:
-        """Make the lines of the hatches, no more than the view shows."""
+    def _hatch(self) -> list[QLineF]:
+        """Return the lines of the hatches, no more than the view shows."""
         if not self._hatches:
-            self._hatched = []
-            return
+            return []
         step_px = HATCH_PX * HATCH_DENSE.get(self._style, 1.0)
         step_m = 2.0 ** (round(2 * math.log2(step_px * math.sqrt(2) / self._px_per_m)) / 2)
         reach = self._reach
@@ -113,7 +112,7 @@ class StyleLayer(Layer):
             left, bottom, right, top = shape.box
             box = (max(left, seen[0]), bottom, min(right, seen[2]), top)
             lines += [QLineF(*ends) for ends in hatch_lines(box, step_m, shape.slant)]
-        self._hatched = lines
+        return lines
 
     def paint(
         self,
@@ -135,6 +134,8 @@ class StyleLayer(Layer):
         for area in self._areas:
             p.drawPolygon(area)
         p.setBrush(Qt.BrushStyle.NoBrush)
+        if self._hatched is None:
+            self._hatched = self._hatch()
         if self._hatched:
             p.drawLines(self._hatched)
         p.setPen(pen)
