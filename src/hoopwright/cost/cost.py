@@ -3,11 +3,12 @@
 from dataclasses import dataclass
 from decimal import Decimal
 
+from msgspec import Struct
+
 from hoopwright.quantity.working import Explained
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class GroupCost:
+class GroupCost(Struct, frozen=True, kw_only=True):
     """One group of the takeoff.
 
     Attributes:

@@ -1,7 +1,8 @@
 """The course of one curtain: everything about it on the whole way from shut to open."""
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from hoopwright.curtain.curtain import Course, CurtainWork
 from hoopwright.curtain.dropping import drop_at
@@ -13,8 +14,7 @@ from hoopwright.curtain.trailing import lag_of
 from hoopwright.curtain.way import clear_opening
 
 
-@dataclass(frozen=True, slots=True)
-class _Spot:
+class _Spot(Struct, frozen=True):
     """One place on the way."""
 
     lift: Lift

@@ -1,6 +1,6 @@
 """One place of a bar on its way: how thick the roll is and what it pulls."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from hoopwright.curtain.bar import bar_mass, winding_radius
 from hoopwright.curtain.hung import HungCurtain
@@ -9,8 +9,7 @@ from hoopwright.curtain.rolling import roll_radius
 from hoopwright.farm.drive import LineDrum
 
 
-@dataclass(frozen=True, slots=True)
-class Lift:
+class Lift(Struct, frozen=True):
     """One place of a bar on its way.
 
     Attributes:

@@ -1,7 +1,8 @@
 """The lift lines of a drop-down curtain, their pulleys and the cable they are tied to."""
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from hoopwright.curtain.hung import HungCurtain
 
@@ -12,8 +13,7 @@ KNOT_M = 0.15
 DRUM_WRAPS = 3
 
 
-@dataclass(frozen=True, slots=True)
-class LiftLines:
+class LiftLines(Struct, frozen=True):
     """Lift lines, pulleys and cable of one curtain.
 
     Attributes:

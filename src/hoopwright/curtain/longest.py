@@ -1,6 +1,6 @@
 """The longest bar that hand, trailing and the makers of bar and drive allow."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from hoopwright.curtain.curtain import Bound
 from hoopwright.curtain.hung import HungCurtain
@@ -8,8 +8,7 @@ from hoopwright.curtain.lift import Lift
 from hoopwright.curtain.lifting import longest_by_force
 
 
-@dataclass(frozen=True, slots=True)
-class Longest:
+class Longest(Struct, frozen=True):
     """The longest bar of a curtain.
 
     Attributes:

@@ -1,6 +1,6 @@
 """What moving a curtain yields, before its limits and its rope are looked at."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from hoopwright.curtain.curtain import Three
 from hoopwright.curtain.lift import Lift
@@ -8,8 +8,7 @@ from hoopwright.curtain.lines import NO_LINES, LiftLines
 from hoopwright.curtain.trailing import NO_LAG, Lag
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Moved:
+class Moved(Struct, frozen=True, kw_only=True):
     """One curtain through its travel.
 
     Attributes:

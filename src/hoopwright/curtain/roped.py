@@ -1,15 +1,15 @@
 """The wind rope or the straps of one curtain, and what a storm pulls at them."""
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from hoopwright.curtain.hung import HungCurtain
 from hoopwright.curtain.rope import leg_pull, rope_legs, strap_count, strap_rope, zigzag_rope
 from hoopwright.curtain.storm import storm_pressure
 
 
-@dataclass(frozen=True, slots=True)
-class Roped:
+class Roped(Struct, frozen=True):
     """The wind rope or the straps of one curtain; all 0 without.
 
     Attributes:

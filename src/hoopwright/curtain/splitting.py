@@ -10,7 +10,8 @@ import itertools
 import math
 from bisect import bisect_right
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from hoopwright.farm import Panel, Side, Split, Tunnel, bow_positions
 from hoopwright.farm.change import LEAST_PANEL_M, opening_range
@@ -19,8 +20,7 @@ from hoopwright.farm.side import Join
 ROUNDING_M = 1e-6
 
 
-@dataclass(frozen=True, slots=True)
-class Opening:
+class Opening(Struct, frozen=True):
     """An opening and the bows in it on which curtains may meet.
 
     Attributes:

@@ -19,15 +19,15 @@ Uneven winding. Where the film lies thicker by dr, a bar of N turns climbs 2 pi 
 
 import math
 from bisect import bisect_left
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from hoopwright.curtain.bar import SHEAR_PA, bar_torsion_constant, stick_count
 from hoopwright.curtain.hung import HungCurtain
 from hoopwright.curtain.lift import Lift
 
 
-@dataclass(frozen=True, slots=True)
-class Lag:
+class Lag(Struct, frozen=True):
     """What a bar of a length hangs behind.
 
     Attributes:

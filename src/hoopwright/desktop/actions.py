@@ -1,8 +1,8 @@
 """The menus and the tool bar: tables of texts, keys and pictures, and what is possible when."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 
+from msgspec import Struct
 from PySide6.QtCore import QCoreApplication, QObject, QSize, Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu, QToolBar
@@ -18,8 +18,7 @@ from hoopwright.farm.side import MOVING
 ICON_PX = 22
 
 
-@dataclass(frozen=True, slots=True)
-class Tool:
+class Tool(Struct, frozen=True):
     """One entry of a menu.
 
     Attributes:

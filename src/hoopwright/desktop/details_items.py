@@ -9,6 +9,8 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import Literal
 
+from msgspec import Struct
+
 from hoopwright.farm.change import FieldPath
 from hoopwright.farm.entered import Entered, describe
 from hoopwright.papers.cautions import Caution
@@ -22,8 +24,7 @@ SpecialKind = Literal[
 Shown = float | int | str | Decimal | tuple[float, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(Struct, frozen=True):
     """One entered value.
 
     Attributes:
@@ -41,8 +42,7 @@ class Entry:
     label: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Special:
+class Special(Struct, frozen=True):
     """A value that is entered as one and stands in several places.
 
     Attributes:
@@ -58,8 +58,7 @@ class Special:
     label: str
 
 
-@dataclass(frozen=True, slots=True)
-class Act:
+class Act(Struct, frozen=True):
     """Something to do to the tunnel.
 
     Attributes:
@@ -73,8 +72,7 @@ class Act:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Heading:
+class Heading(Struct, frozen=True):
     """Words above a part of a form.
 
     Attributes:
@@ -84,8 +82,7 @@ class Heading:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Hint:
+class Hint(Struct, frozen=True):
     """Words that tell how something is meant.
 
     Attributes:

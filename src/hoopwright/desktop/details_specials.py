@@ -1,7 +1,8 @@
 """Values that are entered as one and stand in several places: how each is read and changed."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from hoopwright.desktop.details_items import SpecialKind
 from hoopwright.farm import (
@@ -28,8 +29,7 @@ Read = Callable[[Tunnel, int], object]
 Change = Callable[[Tunnel, int, object, Catalogue], Tunnel]
 
 
-@dataclass(frozen=True, slots=True)
-class Known:
+class Known(Struct, frozen=True):
     """How a special value is read from a tunnel and written to one.
 
     Attributes:

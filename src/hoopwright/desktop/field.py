@@ -7,8 +7,8 @@ changed makes no edit, so a length that was rounded for showing is never rounded
 
 import math
 import re
-from dataclasses import dataclass
 
+from msgspec import Struct
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QAction, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import (
@@ -36,8 +36,7 @@ class LimitError(ReadError):
     """A typed value can be read and lies outside the limits of its field."""
 
 
-@dataclass(frozen=True, slots=True)
-class Reading:
+class Reading(Struct, frozen=True):
     """What a field made of a text.
 
     Attributes:
@@ -49,8 +48,7 @@ class Reading:
     echo: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Between:
+class Between(Struct, frozen=True):
     """Inclusive limits of a number, in the unit of its code.
 
     Attributes:

@@ -5,10 +5,10 @@ each of the three common colour deficiencies, and a contrast of 3.2 or more to t
 meaning hangs on a colour alone: hatch, dash, width or shape always says it too.
 """
 
-from dataclasses import dataclass
 from functools import cache
 from typing import Literal
 
+from msgspec import Struct
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette, QPen
 
@@ -76,8 +76,7 @@ LEAST_POINTS = 9
 SMALLER_POINTS = 1
 
 
-@dataclass(frozen=True, slots=True)
-class Ink:
+class Ink(Struct, frozen=True):
     """How a style is drawn.
 
     Attributes:

@@ -1,9 +1,9 @@
 """What a table shows: columns, rows and cells as values, and how a cell reads in people's units."""
 
-from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal
 
+from msgspec import Struct
 from PySide6.QtCore import QCoreApplication
 
 from hoopwright.quantity.finding import Severity
@@ -15,8 +15,7 @@ MIXED: Literal["mixed"] = "mixed"
 PENDING = "…"
 
 
-@dataclass(frozen=True, slots=True)
-class Column:
+class Column(Struct, frozen=True):
     """One column.
 
     Attributes:
@@ -40,8 +39,7 @@ class Column:
         return self.unit != "text"
 
 
-@dataclass(frozen=True, slots=True)
-class Cell:
+class Cell(Struct, frozen=True):
     """One cell.
 
     Attributes:
@@ -55,8 +53,7 @@ class Cell:
     tip: Working | str | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(Struct, frozen=True):
     """One row.
 
     Attributes:
@@ -72,8 +69,7 @@ class Row:
     sign: Severity | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Total:
+class Total(Struct, frozen=True):
     """A figure below a table.
 
     Attributes:

@@ -1,7 +1,6 @@
 """Rows of the readings, one for each bow: what was read, what lies between, what stands out."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
 
@@ -23,8 +22,7 @@ from hoopwright.survey.taped import GirthSpread, HeightLine, Taped
 GIRTHS = {("over_hips_m",): "hips", ("over_baseboards_m",): "baseboards"}
 
 
-@dataclass(frozen=True, slots=True)
-class BoxCell(Cell):
+class BoxCell(Cell, frozen=True):
     """A cell of the readings.
 
     Attributes:

@@ -5,7 +5,7 @@ the front end the first side is at the left, at the back end the second side is.
 the centre line of the tube, over a bend to its chord, so that what fits here fits under the film.
 """
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from hoopwright.farm.half_width import half_width
 from hoopwright.farm.measured_bow import MeasuredBow
@@ -18,8 +18,7 @@ TOUCH_M = 1e-9
 Reach = tuple[float, float]
 
 
-@dataclass(frozen=True, slots=True)
-class Box:
+class Box(Struct, frozen=True):
     """An upright rectangle on an end wall.
 
     Attributes:

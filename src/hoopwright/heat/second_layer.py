@@ -5,8 +5,9 @@ shared by area among the sheets cut from it, so that its waste falls on all of t
 freight are left out, and what stays of the old skin costs nothing.
 """
 
-from dataclasses import dataclass
 from decimal import Decimal
+
+from msgspec import Struct
 
 from hoopwright.cover.cover import Cover
 from hoopwright.order.order import Line, Order
@@ -17,8 +18,7 @@ AIR_MARKS = ("air/", "jumper/")
 AIR_KEYS = ("seal_element",)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SecondLayer:
+class SecondLayer(Struct, frozen=True, kw_only=True):
     """What the second layer costs.
 
     Attributes:

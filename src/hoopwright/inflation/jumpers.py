@@ -8,8 +8,9 @@ published source.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
+
+from msgspec import Struct
 
 from hoopwright.inflation.inflation import Cell, Jumper
 
@@ -17,8 +18,7 @@ END_M = 1.0
 SEAM_M = 0.5
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Joined:
+class Joined(Struct, frozen=True, kw_only=True):
     """The cells that jumpers are to join.
 
     Attributes:

@@ -13,8 +13,9 @@ entered for each square metre and stands for them all.
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import pairwise
+
+from msgspec import Struct
 
 from hoopwright.cover.bulge import bulge_extra
 from hoopwright.cover.cover import CurtainSpan
@@ -30,8 +31,7 @@ LEAST_M2 = 0.5
 """Strips of film beside a door that takes the wall hold no air worth a hose."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Space:
+class _Space(Struct, frozen=True):
     """Where a space lies and what fills it."""
 
     place: str

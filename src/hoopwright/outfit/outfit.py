@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from typing import Literal
 
+from msgspec import Struct
+
 from hoopwright.quantity.working import Explained
 
 Laid = Literal["along", "across"]
@@ -146,8 +148,7 @@ class SideScreen(Explained):
     free_share: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Outfit:
+class Outfit(Struct, frozen=True, kw_only=True):
     """What is added to the skin of one tunnel.
 
     Attributes:

@@ -1,7 +1,8 @@
 """Carry the rain away: the roof that drains into each gutter, its outlets, its fall, the tank."""
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from hoopwright.farm import Rain, SideBoards
 from hoopwright.outfit.outfit import Gutter, RainWork
@@ -23,8 +24,7 @@ from hoopwright.survey.survey import Survey
 NOTHING = 1e-9
 
 
-@dataclass(frozen=True, slots=True)
-class _Need:
+class _Need(Struct, frozen=True):
     """Outlets by what calls for them."""
 
     for_flow: int

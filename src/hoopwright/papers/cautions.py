@@ -8,14 +8,14 @@ Source:
     Boards on organic ground: 7 CFR 205.206(f).
 """
 
-from dataclasses import dataclass
 from typing import Literal
+
+from msgspec import Struct
 
 Place = Literal["everywhere", "frame", "strip", "film", "rolls", "curtains", "crank", "air"]
 
 
-@dataclass(frozen=True, slots=True)
-class Caution:
+class Caution(Struct, frozen=True):
     """One caution.
 
     Attributes:

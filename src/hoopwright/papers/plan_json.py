@@ -12,6 +12,8 @@ from dataclasses import Field, fields, is_dataclass
 from decimal import Decimal
 from typing import Any
 
+from msgspec import Struct
+
 from hoopwright.airing import Airing
 from hoopwright.farm import Farm
 from hoopwright.fit import SheetFit
@@ -59,6 +61,8 @@ def _plain(value: Any) -> Any:
         kept = {f.name: _plain(getattr(value, f.name)) for f in fields(value) if _is_told(f)}
         later = LATER.get(type(value))
         return kept if later is None else {**kept, later: _plain(getattr(value, later))}
+    if isinstance(value, Struct):
+        return {name: _plain(getattr(value, name)) for name in value.__struct_fields__}
     if isinstance(value, frozenset):
         return sorted(value)
     if isinstance(value, tuple | list | LaterWorkings):

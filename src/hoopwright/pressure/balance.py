@@ -19,6 +19,8 @@ Source:
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from msgspec import Struct
+
 from hoopwright.pressure.elimination import elimination_order, solve_net
 from hoopwright.pressure.fan import FanCurve
 from hoopwright.pressure.hose import Hose, loss_and_slope
@@ -33,8 +35,7 @@ _SOFT, _STIFF = 1e-5, 1e5
 _NEAR_ZERO = 1e-12
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class AirBalance:
+class AirBalance(Struct, frozen=True, kw_only=True):
     """The state in which every cell loses what it gets. All tuples are in the net's order.
 
     Attributes:

@@ -14,6 +14,8 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from functools import lru_cache
 
+from msgspec import Struct
+
 from hoopwright.farm import Air, Blower, Climate
 from hoopwright.pressure.balance import AirBalance, balance_air
 from hoopwright.pressure.fan import FanCurve
@@ -47,8 +49,7 @@ class Span:
     flow_m3_s: float
 
 
-@dataclass(frozen=True, slots=True)
-class _Behind:
+class _Behind(Struct, frozen=True):
     """What lies behind the blower's hose, for all blowers alike.
 
     Attributes:

@@ -16,7 +16,8 @@ Source:
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from hoopwright.pressure.balance import balance_air
 from hoopwright.pressure.fan import FanCurve
@@ -35,8 +36,7 @@ _CLOSE_PA = 1e-9
 _ROUNDS = 100
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Filling:
+class Filling(Struct, frozen=True, kw_only=True):
     """The course of filling, moment by moment.
 
     Attributes:
@@ -56,8 +56,7 @@ class Filling:
     minutes: tuple[float | None, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class _Growth:
+class _Growth(Struct, frozen=True):
     """The joined part of a net while it fills; cells are counted by their share of V_d.
 
     Attributes:

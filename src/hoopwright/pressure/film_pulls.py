@@ -20,8 +20,9 @@ the other way did not help. An upper bound: a film bowed both ways is pulled les
 
 import math
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from itertools import pairwise
+
+from msgspec import Struct
 
 from hoopwright.cover.bulge import bulge_extra
 from hoopwright.cover.cover import Cover, CurtainSpan
@@ -47,8 +48,7 @@ MODULUS = (
 _HALVINGS = 60
 
 
-@dataclass(frozen=True, slots=True)
-class _Bow:
+class _Bow(Struct, frozen=True):
     """A layer between the lines that hold it.
 
     Attributes:

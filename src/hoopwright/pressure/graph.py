@@ -6,13 +6,13 @@ hoses side by side stand in for each other.
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 Link = tuple[str, str]
 
 
-@dataclass(frozen=True, slots=True)
-class CriticalHose:
+class CriticalHose(Struct, frozen=True):
     """A hose without which some cells get no air.
 
     Attributes:
@@ -24,8 +24,7 @@ class CriticalHose:
     cells: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Chain:
+class Chain(Struct, frozen=True):
     """A cell that gets its air only through other cells.
 
     Attributes:

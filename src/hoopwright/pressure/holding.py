@@ -9,8 +9,9 @@ filling, and the search for the cell that leaks.
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from functools import cache, lru_cache
+
+from msgspec import Struct
 
 from hoopwright.cover.cover import Cover
 from hoopwright.farm import Air, Bench, Blower, Climate, Film, Hose, Side, Skin
@@ -42,8 +43,7 @@ from hoopwright.survey.survey import Survey
 _KEPT = 16
 
 
-@dataclass(frozen=True, slots=True)
-class _Rest:
+class _Rest(Struct, frozen=True):
     """The net at rest; both None while nothing blows.
 
     Attributes:

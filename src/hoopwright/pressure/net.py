@@ -9,6 +9,8 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from msgspec import Struct
+
 from hoopwright.pressure.fan import FanCurve
 from hoopwright.pressure.graph import groups_without_feed
 from hoopwright.pressure.hose import Hose
@@ -43,8 +45,7 @@ class AirCell:
         return self.unit_leak_m3_s * math.pow(max(pressure_pa, 0.0), self.exponent)
 
 
-@dataclass(frozen=True, slots=True)
-class Jump:
+class Jump(Struct, frozen=True):
     """A hose from one cell to another.
 
     Attributes:

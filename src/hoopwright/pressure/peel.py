@@ -14,13 +14,13 @@ Source:
 """
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from hoopwright.pressure.membrane import billow_radius, check_above_zero, film_pull
 
 
-@dataclass(frozen=True, slots=True)
-class SealPull:
+class SealPull(Struct, frozen=True):
     """What two layers under one pressure do to the seal line that joins them.
 
     Attributes:

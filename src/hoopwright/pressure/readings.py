@@ -10,7 +10,9 @@ leak is named, and the others are listed beside it.
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
+
+from msgspec import Struct
 
 from hoopwright.pressure.balance import balance_air
 from hoopwright.pressure.hose import AIR_KG_M3
@@ -28,8 +30,7 @@ _NARROWINGS = 30
 _GOLDEN = (math.sqrt(5) - 1) / 2
 
 
-@dataclass(frozen=True, slots=True)
-class LeakLaw:
+class LeakLaw(Struct, frozen=True):
     """A leak that grows with a power of the pressure.
 
     Attributes:
@@ -41,8 +42,7 @@ class LeakLaw:
     exponent: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class LeakSearch:
+class LeakSearch(Struct, frozen=True, kw_only=True):
     """Which cell's extra leak explains measured pressures best.
 
     Attributes:

@@ -10,9 +10,10 @@ for all. When there are more ways than are looked at, the sentence says how many
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from decimal import Decimal
 from itertools import islice, pairwise
+
+from msgspec import Struct
 
 from hoopwright.checks import TunnelPlan
 from hoopwright.curtain import Bound, CurtainWork
@@ -35,8 +36,7 @@ LOOKED_AT = 20000
 PRICED = 60
 
 
-@dataclass(frozen=True, slots=True)
-class _Reach:
+class _Reach(Struct, frozen=True):
     """How long a bar of a side may be.
 
     Attributes:
@@ -48,8 +48,7 @@ class _Reach:
     bound: Bound
 
 
-@dataclass(frozen=True, slots=True)
-class _Found:
+class _Found(Struct, frozen=True):
     """Splits that were chosen.
 
     Attributes:

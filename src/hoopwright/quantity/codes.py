@@ -5,7 +5,7 @@ Source:
     published source.
 """
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from hoopwright.quantity.factors import (
     BTU_H_W,
@@ -42,8 +42,7 @@ from hoopwright.quantity.factors import (
 from hoopwright.quantity.tokens import ENERGY, FORCE_PER_LENGTH, PER_AREA, PER_LENGTH
 
 
-@dataclass(frozen=True, slots=True)
-class Shown:
+class Shown(Struct, frozen=True):
     """How a quantity is shown in one system.
 
     Attributes:
@@ -59,8 +58,7 @@ class Shown:
     zero: float = 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class Code:
+class Code(Struct, frozen=True):
     """A unit code of the model.
 
     Attributes:

@@ -12,10 +12,11 @@ Source:
 
 import math
 import re
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
 from typing import Literal
+
+from msgspec import Struct
 
 from hoopwright.quantity.factors import Units
 from hoopwright.quantity.typed import OVER, ReadError, plain_text, read_mixed
@@ -62,8 +63,7 @@ _FORMS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class LengthReading:
+class LengthReading(Struct, frozen=True):
     """A length as it was understood.
 
     Attributes:
@@ -77,8 +77,7 @@ class LengthReading:
     doubtful: bool
 
 
-@dataclass(frozen=True, slots=True)
-class _Part:
+class _Part(Struct, frozen=True):
     """One number with its unit, as `6 1/2` with `in`; the unit is empty when none was typed."""
 
     amount: Fraction

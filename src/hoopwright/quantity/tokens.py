@@ -9,7 +9,8 @@ Source:
 """
 
 import re
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from hoopwright.quantity import factors
 
@@ -38,8 +39,7 @@ SI_OF: dict[str, str] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Token:
+class Token(Struct, frozen=True):
     """What a unit token means.
 
     Attributes:

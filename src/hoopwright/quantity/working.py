@@ -10,6 +10,8 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import Any
 
+from msgspec import Struct
+
 from hoopwright.quantity.units import Units, show
 
 Value = float | int | str | Decimal
@@ -20,8 +22,7 @@ ENTERED = "the user's entry"
 INVENTED = "invented demo price"
 
 
-@dataclass(frozen=True, slots=True)
-class Term:
+class Term(Struct, frozen=True):
     """One named value with its unit.
 
     Attributes:
@@ -35,8 +36,7 @@ class Term:
     unit: str
 
 
-@dataclass(frozen=True, slots=True)
-class Phrase:
+class Phrase(Struct, frozen=True):
     """A sentence whose numbers are still in SI.
 
     Attributes:

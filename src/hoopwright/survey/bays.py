@@ -4,8 +4,9 @@ What was read goes before what the profile gives: the longest girth, the longest
 by bow. Without readings all is by the profile.
 """
 
-from dataclasses import dataclass
 from functools import lru_cache
+
+from msgspec import Struct
 
 from hoopwright.farm import Frame, MeasuredBow, bow_positions
 from hoopwright.farm.profile import Profile
@@ -29,8 +30,7 @@ Pair = tuple[float, float]
 OUTSIDE = "straights and arcs of the bow, moved outward by half the tube; derived here"
 
 
-@dataclass(frozen=True, slots=True)
-class _Found:
+class _Found(Struct, frozen=True):
     """What the workings are written from.
 
     Attributes:

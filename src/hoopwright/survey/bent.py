@@ -15,7 +15,7 @@ Lengths read at the hips have part of the lean in them already; it is counted wh
 sheet is never short.
 """
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from hoopwright.farm.tape import Tape
 from hoopwright.survey.arc import arc_over_chord
@@ -23,8 +23,7 @@ from hoopwright.survey.arc import arc_over_chord
 Pair = tuple[float, float]
 
 
-@dataclass(frozen=True, slots=True)
-class Skew:
+class Skew(Struct, frozen=True):
     """Ends out of square.
 
     Attributes:

@@ -1,6 +1,6 @@
 """Which girth the film is planned by: the longest as read, else what the profile gives."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from hoopwright.quantity.working import Term
 from hoopwright.survey.girths import WAYS
@@ -8,8 +8,7 @@ from hoopwright.survey.heights import Along
 from hoopwright.survey.taped import GirthReading, GirthSpread, Over, Taped
 
 
-@dataclass(frozen=True, slots=True)
-class Girth:
+class Girth(Struct, frozen=True):
     """A girth that the film is planned by.
 
     Attributes:

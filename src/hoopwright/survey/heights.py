@@ -6,8 +6,9 @@ ground line.
 """
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
+
+from msgspec import Struct
 
 from hoopwright.farm import Frame
 from hoopwright.farm.tape import SideReading
@@ -19,8 +20,7 @@ Spots = tuple[float, ...]
 LEAST_M = 0.05
 
 
-@dataclass(frozen=True, slots=True)
-class Along:
+class Along(Struct, frozen=True):
     """Where hip board and baseboard of one side lie on each bow.
 
     Attributes:

@@ -6,11 +6,11 @@ tube lies on the left hand. Angles are in radians, anticlockwise from the x axis
 """
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True)
-class Straight:
+class Straight(Struct, frozen=True):
     """A straight run.
 
     Attributes:
@@ -83,8 +83,7 @@ class Straight:
         return Straight(-self.x1_m, self.y1_m, -self.x0_m, self.y0_m)
 
 
-@dataclass(frozen=True, slots=True)
-class Arc:
+class Arc(Struct, frozen=True):
     """A circle arc, run clockwise.
 
     Attributes:

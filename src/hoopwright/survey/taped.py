@@ -3,13 +3,14 @@
 from dataclasses import dataclass
 from typing import Literal
 
+from msgspec import Struct
+
 from hoopwright.quantity.working import Explained
 
 Over = Literal["hips", "baseboards"]
 
 
-@dataclass(frozen=True, slots=True)
-class GirthReading:
+class GirthReading(Struct, frozen=True):
     """One girth as read.
 
     Attributes:
@@ -52,8 +53,7 @@ class GirthSpread(Explained):
     disagreement_share: float
 
 
-@dataclass(frozen=True, slots=True)
-class HeightLine:
+class HeightLine(Struct, frozen=True):
     """Heights along the tunnel, one for each bow.
 
     Attributes:
@@ -65,8 +65,7 @@ class HeightLine:
     read: tuple[bool, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class SideLine:
+class SideLine(Struct, frozen=True):
     """The three lines of one side.
 
     Attributes:

@@ -2,7 +2,8 @@
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from hoopwright.farm.entry_error import EntryError
 
@@ -12,8 +13,7 @@ CLOSE = 1e-12
 MOST_STEPS = 60
 
 
-@dataclass(frozen=True, slots=True)
-class Circle:
+class Circle(Struct, frozen=True):
     """The circle that points lie on best.
 
     Attributes:
