@@ -15,6 +15,8 @@ from hoopwright.cover.cover import Piece
 from hoopwright.order.stock import Choice, StockTable
 
 ROOMIEST = 24
+FREE = (0, 0.0)
+"""What a place adds where nothing is bought and nothing unrolled for it; none adds less."""
 
 Sheet = tuple[str, Piece]
 Score = tuple[int, float]
@@ -152,6 +154,8 @@ def _place(sheet: Sheet, rolls: Sequence[OpenRoll], table: StockTable) -> OpenRo
         raise ValueError(f"sheet {piece.mark} fits on no stock roll; leave it out before")
     best = Move((own.cost, own.roll.width_m * piece.length_m), None, None, None, own)
     for roll in rolls:
+        if best.score == FREE:
+            break
         best = _best_move(piece, roll, table, best)
     target = best.roll or OpenRoll(best.choice)
     section = best.section
@@ -192,6 +196,8 @@ def _best_move(piece: Piece, roll: OpenRoll, table: StockTable, best: Move) -> M
         score = (choice.cost - cost, choice.roll.width_m * total_m - unrolled_m2)
         if score < best.score:
             best = Move(score, roll, section, strip, choice)
+            if score == FREE:
+                break
     return best
 
 
