@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
-from hoopwright.desktop.help_pages import CAUTION
+from hoopwright.desktop.notice_bar import CAUTION
 from hoopwright.desktop.proposing import film_search
 from hoopwright.desktop.window import MainWindow
 from hoopwright.farm import Farm

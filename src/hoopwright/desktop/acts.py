@@ -1,9 +1,10 @@
 """What the menus do to the farm and to the tunnel that is shown. Every act is one undo step."""
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QDialog, QWidget
 
-from hoopwright.desktop.begin_dialog import BeginDialog
 from hoopwright.desktop.cranks import crank_text, panel_of, turn_crank
 from hoopwright.desktop.details_air import add_jumper_text
 from hoopwright.desktop.end_moves import end_kind, remove_from_end
@@ -25,6 +26,9 @@ from hoopwright.files.storage import demo_catalogue
 from hoopwright.proposal import Aim
 from hoopwright.quantity.units import Units
 
+if TYPE_CHECKING:
+    from hoopwright.desktop.begin_dialog import BeginDialog
+
 
 class Acts(QObject):
     """The acts of the menus. A ValueError says in words what cannot be done."""
@@ -36,8 +40,11 @@ class Acts(QObject):
 
     def begin_dialog(
         self, catalogue: Catalogue, name: str, with_farm: bool = False
-    ) -> BeginDialog | None:
+    ) -> "BeginDialog | None":
         """Ask the five questions; return the answered dialog, or None when the user turned back."""
+        # Loaded when it is asked for: the window must not wait for it to start.
+        from hoopwright.desktop.begin_dialog import BeginDialog
+
         units = self._session.units
         dialog = BeginDialog(catalogue, units, name, self._window, with_farm)
         answered = dialog.exec() == QDialog.DialogCode.Accepted

@@ -1,18 +1,16 @@
 """What the Help menu shows: keys, cautions, and how the figures are got."""
 
+from collections.abc import Callable
 from html import escape
 
 from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
 
 from hoopwright import __version__
+from hoopwright.desktop.notice_bar import CAUTION
 from hoopwright.papers.cautions import CAUTIONS
 
 SIZE_PX = (760, 480)
-CAUTION = (
-    "Figures are estimates for planning. Local codes, makers' instructions and licensed practice "
-    "come first."
-)
 KEYS = (
     (
         "In the window",
@@ -102,6 +100,13 @@ def about_page() -> str:
     parts = [f"<h3>Hoopwright {escape(__version__)}</h3>"]
     parts += [f"<p>{escape(_said(text))}</p>" for text in (*ABOUT, CAUTION)]
     return "".join(parts)
+
+
+PAGES: dict[str, Callable[[], str]] = {
+    "keys": keys_page,
+    "cautions": cautions_page,
+    "about": about_page,
+}
 
 
 class Page(QDialog):

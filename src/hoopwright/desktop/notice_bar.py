@@ -18,6 +18,10 @@ from hoopwright.desktop.palette import is_dark
 from hoopwright.desktop.signs import severity_icon
 from hoopwright.quantity.finding import Severity
 
+CAUTION = (
+    "Figures are estimates for planning. Local codes, makers' instructions and licensed practice "
+    "come first."
+)
 NOTE_STAYS_MS = 12_000
 SIGN_PX = 18
 

@@ -19,7 +19,6 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hoopwright.desktop import help_pages
 from hoopwright.desktop.actions import ADD_JUMPER, Actions
 from hoopwright.desktop.acts import Acts
 from hoopwright.desktop.details import Details
@@ -27,7 +26,7 @@ from hoopwright.desktop.field import refusal_words
 from hoopwright.desktop.filing import Filing
 from hoopwright.desktop.headline import Headline
 from hoopwright.desktop.look import Look, saved_look, wear_look
-from hoopwright.desktop.notice_bar import NoticeBar
+from hoopwright.desktop.notice_bar import CAUTION, NoticeBar
 from hoopwright.desktop.palette import is_dark
 from hoopwright.desktop.proposing import film_search
 from hoopwright.desktop.questions import Questions
@@ -91,7 +90,7 @@ class MainWindow(QMainWindow):
         self.headline = Headline(session, self)
         self.tables = Tables(session, self)
         self.details = Details(session, self)
-        self.notices = NoticeBar(self.tr(help_pages.CAUTION), self)
+        self.notices = NoticeBar(self.tr(CAUTION), self)
         self.menu = Actions(self, self._menu_acts())
         keys = ("add_tunnel", "copy_tunnel", "rename_tunnel", "remove_tunnel")
         self.tunnels = TunnelList(session, [self.menu[key] for key in keys])
@@ -196,13 +195,16 @@ class MainWindow(QMainWindow):
             "pressures": self.show_pressures,
             "next_area": partial(self.go_to_area, 1),
             "last_area": partial(self.go_to_area, -1),
-            "keys": partial(self._help, self.tr("Keys"), help_pages.keys_page),
-            "cautions": partial(self._help, self.tr("Cautions"), help_pages.cautions_page),
-            "about": partial(self._help, self.tr("About Hoopwright"), help_pages.about_page),
+            "keys": partial(self._help, self.tr("Keys"), "keys"),
+            "cautions": partial(self._help, self.tr("Cautions"), "cautions"),
+            "about": partial(self._help, self.tr("About Hoopwright"), "about"),
         }
 
-    def _help(self, title: str, page: Callable[[], str]) -> None:
-        help_pages.show_page(title, page(), self)
+    def _help(self, title: str, page: str) -> None:
+        # Loaded when it is asked for: the window must not wait for it to start.
+        from hoopwright.desktop.help_pages import PAGES, show_page
+
+        show_page(title, PAGES[page](), self)
 
     def run(self, act: Callable[[], object]) -> None:
         """Do an act of the menu; what cannot be done is told in words."""
