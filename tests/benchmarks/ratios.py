@@ -17,14 +17,22 @@ from collections.abc import Callable
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
-from hoopwright.farm import Farm
-from hoopwright.farm.change import add_tunnel, move_split, with_tunnel
+from hoopwright.farm import Farm, Tunnel
+from hoopwright.farm.change import add_tunnel, move_hip, move_split, with_tunnel
+from hoopwright.farm.change_ends import move_opening
 from hoopwright.files.storage import open_farm, sample_farms
 from hoopwright.plan import plan, preview
+
+Move = Callable[[Tunnel, int], Tunnel]
 
 FRAME_S = 1 / 60
 TRIES = 9
 STEPS = 60
+MOVES: dict[str, Move] = {
+    "split": lambda tunnel, n: move_split(tunnel, 0, 0, 10.003 + n * 0.07),
+    "hip": lambda tunnel, n: move_hip(tunnel, (0, 1), 1.4 + n * 0.003),
+    "vent": lambda tunnel, n: move_opening(tunnel, 1, "cut", 0, -0.4 + n * 0.005, 2.4 + n * 0.004),
+}
 START = """
 import sys, time
 begin = time.perf_counter()
@@ -121,12 +129,14 @@ def started(body: str, compiled: str) -> float:
 
 def drag(farm: Farm) -> None:
     """Measure one step of a drag in one tunnel, and in a farm of sixty."""
-    one = steps(farm)
-    line("drag step, recompute, p95 / one frame", slow_end(one), FRAME_S, "<= 0.5")
+    for what, move in MOVES.items():
+        spent = slow_end(steps(farm, move))
+        line(f"drag step, recompute, {what}, p95 / one frame", spent, FRAME_S, "<= 0.5")
+    one = steps(farm, MOVES["split"])
     many = farm
     while len(many.tunnels) < 60:
         many = add_tunnel(many, farm.tunnels[0])
-    sixty = steps(many)
+    sixty = steps(many, MOVES["split"])
     line(
         "drag step in 60 tunnels / in one",
         statistics.median(sixty),
@@ -136,14 +146,13 @@ def drag(farm: Farm) -> None:
     line("drag step on screen, p95 / one frame", slow_end(screen_steps(farm)), FRAME_S, "<= 1.0")
 
 
-def steps(farm: Farm) -> list[float]:
-    """Return the seconds of each step from a moved split to a new plan."""
+def steps(farm: Farm, move: Move) -> list[float]:
+    """Return the seconds of each step from a tunnel changed by a drag to a new plan."""
     last = plan(farm)
     found = []
     for n in range(STEPS):
         begin = time.perf_counter()
-        moved = move_split(farm.tunnels[0], 0, 0, 10.003 + n * 0.07)
-        last = preview(with_tunnel(farm, 0, moved), last)
+        last = preview(with_tunnel(farm, 0, move(farm.tunnels[0], n)), last)
         found.append(time.perf_counter() - begin)
     return found
 
@@ -167,7 +176,7 @@ def screen_steps(farm: Farm) -> list[float]:
     found = []
     for n in range(STEPS):
         begin = time.perf_counter()
-        session.preview(move_split(farm.tunnels[0], 0, 0, 10.003 + n * 0.07))
+        session.preview(MOVES["split"](farm.tunnels[0], n))
         app.processEvents()
         found.append(time.perf_counter() - begin)
     session.cancel()
