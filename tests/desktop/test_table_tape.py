@@ -246,6 +246,8 @@ def test_a_text_that_waits_is_there_to_mend_and_escape_lets_it_go(
     qtbot: QtBot, opened: Opened
 ) -> None:
     session, tab = opened()
+    told: list[tuple[str, str]] = []
+    session.noticed.connect(lambda severity, words: told.append((severity, words)))
     _type(qtbot, "8 m")
     qtbot.keyClick(_focus(), KEYS.Key_Backtab, SHIFT)
     qtbot.keyClick(_focus(), KEYS.Key_F2)
@@ -254,6 +256,9 @@ def test_a_text_that_waits_is_there_to_mend_and_escape_lets_it_go(
     assert line.text() == "8 m"
     _type(qtbot, "9.6 m")
     assert session.tunnel.frame.tape.at(1).over_hips_m == 9.6
+    # The refusal does not stand on: a note takes its place.
+    assert [severity for severity, _words in told] == ["caution", "note"]
+    assert told[-1][1] == "Entered: bow 1, over hips"
     assert tab.readings.waiting == {}
     _go(tab, 1, HIPS)
     _type(qtbot, "x")

@@ -133,10 +133,20 @@ class TapeModel(RowsModel):
         enter = QCoreApplication.translate("Tables", "Enter reading: {box}")
         clear = QCoreApplication.translate("Tables", "Clear reading: {box}")
         words = enter if text else clear
+        waited = tuple(self.waiting)
         refused = self.enter({spot: text}, words.format(box=box_name(spot, self.tunnel)))
         for at, refusal in refused.items():
             self.notice("caution", self.refusal_told(at, refusal))
+        if not refused:
+            self._tell_mended(waited)
         return not refused
+
+    def _tell_mended(self, waited: tuple[Spot, ...]) -> None:
+        """Say which boxes wait no longer, so that their refusal does not stand on."""
+        mended = [box_name(spot, self.tunnel) for spot in waited if spot not in self.waiting]
+        if mended:
+            words = QCoreApplication.translate("Tables", "Entered: {boxes}")
+            self.notice("note", words.format(boxes="; ".join(mended)))
 
     def enter(self, texts: Mapping[Spot, str], step: str) -> dict[Spot, Refusal]:
         """Enter texts as one undo step, with those that wait and now can be.

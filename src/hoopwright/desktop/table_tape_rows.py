@@ -39,11 +39,12 @@ class BoxCell(Cell, frozen=True):
 def tape_columns(session: Session) -> tuple[Column, ...]:
     """Return the columns in the order of the measuring sheet."""
     tunnel = session.tunnel
+    girth_letters = 17 if session.units == "imperial" else 13
     return (
         Column(column_name(BOW, tunnel), 2, "count"),
         Column(column_name(POSITION, tunnel), 8, "m"),
         *(
-            Column(column_name(n, tunnel), 7 if box.field not in GIRTHS else 13, "m")
+            Column(column_name(n, tunnel), girth_letters if box.field in GIRTHS else 7, "m")
             for n, box in BOXES.items()
         ),
     )
