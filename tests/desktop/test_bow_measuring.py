@@ -17,10 +17,9 @@ from hoopwright.desktop.bow_measuring_picture import MeasuringPicture
 from hoopwright.desktop.bow_measuring_points import PointsForm
 from hoopwright.desktop.bow_measuring_ways import WAYS, first_way, points_taken
 from hoopwright.desktop.session import Session
-from hoopwright.desktop.table_tape import BowsTab, TapeTab
-from hoopwright.desktop.tables import Tables
 from hoopwright.farm import AcrossUp, Farm, MeasuredBow, RoundBow, TwoTapes
 from samples import small_farm, tunnel
+from shown_readings import show_readings
 
 KEYS = Qt.Key
 CTRL = Qt.KeyboardModifier.ControlModifier
@@ -36,17 +35,8 @@ def opened(qtbot: QtBot) -> Opened:
     kept: list[QWidget] = []
 
     def open_dialog(farm: Farm | None = None) -> tuple[Session, BowMeasuringDialog]:
-        session = Session(farm or small_farm())
-        tables = Tables(session)
-        session.setParent(tables)
-        qtbot.addWidget(tables)
+        tables, session, bows = show_readings(qtbot, farm)
         kept.append(tables)
-        tables.resize(1046, 330)
-        tables.show()
-        tab = tables.show_tab("readings")
-        assert isinstance(tab, TapeTab)
-        bows = tab.shown
-        assert isinstance(bows, BowsTab)
         qtbot.keyClick(bows.measure_button, KEYS.Key_Space)
         dialog = bows.findChild(BowMeasuringDialog)
         assert isinstance(dialog, BowMeasuringDialog)

@@ -18,10 +18,10 @@ from hoopwright.desktop.table_tape_boxes import BOXES, POSITION, box_name, enter
 from hoopwright.desktop.table_tape_frame import FrameReadingsTab
 from hoopwright.desktop.table_tape_model import TapeModel
 from hoopwright.desktop.table_tape_view import TapeView
-from hoopwright.desktop.tables import Tables
 from hoopwright.farm import BowReading, EvenBows, Farm, ListedBows, SideReading, Tape
 from hoopwright.farm.change_tape import with_bow_value
 from samples import small_farm, tunnel
+from shown_readings import show_readings
 
 KEYS, ROLES = Qt.Key, Qt.ItemDataRole
 SHIFT = Qt.KeyboardModifier.ShiftModifier
@@ -52,17 +52,8 @@ def opened(qtbot: QtBot) -> Opened:
     kept: list[QWidget] = []
 
     def open_readings(farm: Farm | None = None) -> tuple[Session, BowsTab]:
-        session = Session(farm or small_farm())
-        tables = Tables(session)
-        session.setParent(tables)
-        qtbot.addWidget(tables)
+        tables, session, bows = show_readings(qtbot, farm)
         kept.append(tables)
-        tables.resize(1046, 330)
-        tables.show()
-        tab = tables.show_tab("readings")
-        assert isinstance(tab, TapeTab)
-        bows = tab.shown
-        assert isinstance(bows, BowsTab)
         with qtbot.waitActive(tables):
             tables.activateWindow()
         bows.grid.setFocus()
