@@ -17,6 +17,7 @@ from hoopwright.desktop.canvas.strip import Strip
 from hoopwright.desktop.canvas.symbols import (
     DISC_PX,
     Brushes,
+    Lettering,
     draw_grip,
     draw_level_dimension,
     draw_symbol,
@@ -117,7 +118,7 @@ def test_grips_differ_in_shape_and_grow_when_held(qapp: QApplication) -> None:
 
 def test_a_text_stands_where_it_says(qapp: QApplication) -> None:
     image, painter = _sheet()
-    box = draw_text(painter, "Curtain 1", 20, 100, INK, plate=False)
+    box = draw_text(painter, "Curtain 1", 20, 100, INK, Lettering(painter.font()), plate=False)
     painter.end()
     assert all(box.adjusted(-1, -1, 1, 1).contains(x, y) for x, y in _painted(image))
 
@@ -126,7 +127,9 @@ def test_a_dimension_without_room_drops_its_text_and_keeps_its_line(qapp: QAppli
     counts = []
     for right in (30.0, 180.0):
         image, painter = _sheet()
-        draw_level_dimension(painter, 20.0, right, (10.0, 10.0), 60.0, "12.345 m", INK)
+        draw_level_dimension(
+            painter, 20.0, right, (10.0, 10.0), 60.0, "12.345 m", INK, Lettering(painter.font())
+        )
         painter.end()
         spots = _painted(image)
         assert (int(right) - 5, 60) in spots
@@ -136,7 +139,9 @@ def test_a_dimension_without_room_drops_its_text_and_keeps_its_line(qapp: QAppli
 
 def test_an_upright_dimension_reads_upward_beside_its_line(qapp: QApplication) -> None:
     image, painter = _sheet()
-    draw_upright_dimension(painter, 20.0, 180.0, (150.0, 150.0), 100.0, "12.345 m", INK)
+    draw_upright_dimension(
+        painter, 20.0, 180.0, (150.0, 150.0), 100.0, "12.345 m", INK, Lettering(painter.font())
+    )
     painter.end()
     spots = _painted(image)
     assert (100, 30) in spots

@@ -3,10 +3,16 @@
 from typing import cast, get_args
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPen
+from PySide6.QtGui import QFont, QPainter, QPen
 from PySide6.QtWidgets import QGraphicsObject, QStyleOptionGraphicsItem, QWidget
 
-from hoopwright.desktop.canvas.symbols import Brushes, draw_grip, draw_symbol, draw_text
+from hoopwright.desktop.canvas.symbols import (
+    Brushes,
+    Lettering,
+    draw_grip,
+    draw_symbol,
+    draw_text,
+)
 from hoopwright.desktop.canvas.tints import draw_sample
 from hoopwright.desktop.palette import INKS, colour, drawing_font, style_fill, style_pen
 from hoopwright.papers.scene import GripKind, Style, SymbolKind, hatch_lines
@@ -76,8 +82,8 @@ class Key(QGraphicsObject):
     def __init__(self, font: QFont) -> None:
         """Show nothing until there is a drawing."""
         super().__init__()
-        self._font = drawing_font(font)
-        self._least_row_px = QFontMetricsF(self._font).height()
+        self._letters = Lettering(drawing_font(font))
+        self._least_row_px = self._letters.height_px
         self._box = QRectF(0, 0, 1, 1)
         self._styles: frozenset[Style] = frozenset()
         self._states: frozenset[AirState] = frozenset()
@@ -114,7 +120,7 @@ class Key(QGraphicsObject):
         ]
         columns, rows, row_px = self._grid(len(entries))
         needed = -(-len(entries) // columns)
-        p.setFont(self._font)
+        p.setFont(self._letters.font)
         muted = colour("muted", self.dark)
         text = Brushes(colour("paper", self.dark), muted, muted)
         wide = self._box.width() / columns
@@ -128,8 +134,9 @@ class Key(QGraphicsObject):
             else:
                 self._sample(p, cast(Style, what), swatch)
             room_px = wide - SWATCH_PX - 16
-            shown = QFontMetricsF(self._font).elidedText(name, RIGHT_END, room_px)
-            draw_text(p, shown, left + SWATCH_PX + 8, middle, text, plate=False)
+            shown = self._letters.metrics.elidedText(name, RIGHT_END, room_px)
+            at = left + SWATCH_PX + 8
+            draw_text(p, shown, at, middle, text, self._letters, plate=False)
 
     def _grid(self, count: int) -> tuple[int, int, float]:
         """Return columns, rows and the height of a row, px, so that as many names fit as can be."""

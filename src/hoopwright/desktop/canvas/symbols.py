@@ -1,14 +1,26 @@
 """Small things drawn in pixels: cranks, hoses, blower, roll, grips, dimension lines, texts.
 
 Everything here is drawn at a place on the screen, y down, and has the same size at every scale.
+What looks the same in every step of a drag is kept: the size of a text, a pen, the picture of a
+symbol.
 """
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import cache, lru_cache
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QFontMetricsF,
+    QImage,
+    QPainter,
+    QPainterPath,
+    QPen,
+    QPolygonF,
+)
 
 from hoopwright.papers.scene import GripKind, SymbolKind
 
@@ -16,6 +28,9 @@ DISC_PX = 9.0
 GRIP_PX = 6.0
 TICK_PX = 4.0
 TEXT_PAD_PX = 2.0
+PLATE_SHARE, FAINT_SHARE = 0.86, 0.45
+TEXTS_KEPT, STAMPS_KEPT = 1000, 200
+STAMP_PX = 20
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +46,87 @@ class Brushes:
     paper: QColor
     line: QColor
     text: QColor
+
+
+class Lettering:
+    """A font, and the sizes of the texts that were written in it."""
+
+    def __init__(self, font: QFont) -> None:
+        """Measure a font."""
+        self.font = font
+        self.metrics = QFontMetricsF(font)
+        self.height_px, self.ascent_px = self.metrics.height(), self.metrics.ascent()
+        self.width_px: Callable[[str], float] = lru_cache(TEXTS_KEPT)(
+            self.metrics.horizontalAdvance
+        )
+
+
+def stamp_symbol(
+    p: QPainter, kind: SymbolKind, at: QPointF, facing: int, size: float, ink: Brushes
+) -> None:
+    """Draw a symbol of a size from a kept picture, at the pixel nearest to its centre."""
+    colours = (ink.paper.rgba(), ink.line.rgba())
+    _stamp(p, at, _symbol_picture(kind, facing, size, colours, _dots(p)))
+
+
+def stamp_grip(p: QPainter, kind: GripKind, at: QPointF, held: bool, ink: Brushes) -> None:
+    """Draw a grip from a kept picture, at the pixel nearest to its centre."""
+    colours = (ink.paper.rgba(), ink.line.rgba())
+    _stamp(p, at, _grip_picture(kind, held, colours, _dots(p)))
+
+
+def _dots(p: QPainter) -> float:
+    """Return how many dots of the device make one pixel."""
+    return p.device().devicePixelRatio()
+
+
+def _stamp(p: QPainter, at: QPointF, picture: QImage) -> None:
+    dots = picture.devicePixelRatio()
+    corner = at - QPointF(STAMP_PX, STAMP_PX)
+    p.drawImage(QPointF(round(corner.x() * dots) / dots, round(corner.y() * dots) / dots), picture)
+
+
+@lru_cache(STAMPS_KEPT)
+def _symbol_picture(
+    kind: SymbolKind, facing: int, size: float, colours: tuple[int, int], dots: float
+) -> QImage:
+    picture, p, ink = _blank(colours, dots)
+    p.scale(size, size)
+    draw_symbol(p, kind, QPointF(), facing, ink)
+    p.end()
+    return picture
+
+
+@lru_cache(STAMPS_KEPT)
+def _grip_picture(kind: GripKind, held: bool, colours: tuple[int, int], dots: float) -> QImage:
+    picture, p, ink = _blank(colours, dots)
+    draw_grip(p, kind, QPointF(), held, ink)
+    p.end()
+    return picture
+
+
+def _blank(colours: tuple[int, int], dots: float) -> tuple[QImage, QPainter, Brushes]:
+    """Return a clear picture, a painter whose zero is its middle, and its colours."""
+    side = math.ceil(2 * STAMP_PX * dots)
+    picture = QImage(side, side, QImage.Format.Format_ARGB32_Premultiplied)
+    picture.setDevicePixelRatio(dots)
+    picture.fill(Qt.GlobalColor.transparent)
+    p = QPainter(picture)
+    p.translate(STAMP_PX, STAMP_PX)
+    paper, line = (QColor.fromRgba(one) for one in colours)
+    return picture, p, Brushes(paper, line, line)
+
+
+@cache
+def _pen(rgba: int, width_px: float, share: float = 1.0) -> QPen:
+    return QPen(_clear(rgba, share), width_px)
+
+
+@cache
+def _clear(rgba: int, share: float) -> QColor:
+    mixed = QColor.fromRgba(rgba)
+    mixed.setAlphaF(share)
+    return mixed
 
 
 def draw_symbol(p: QPainter, kind: SymbolKind, at: QPointF, facing: int, ink: Brushes) -> None:
@@ -131,20 +227,34 @@ def _draw_area(p: QPainter, at: QPointF, tips: Sequence[tuple[float, float]]) ->
 
 
 def draw_text(
-    p: QPainter, text: str, left: float, middle: float, ink: Brushes, *, plate: bool = True
+    p: QPainter,
+    text: str,
+    left: float,
+    middle: float,
+    ink: Brushes,
+    letters: Lettering,
+    *,
+    plate: bool = True,
 ) -> QRectF:
-    """Draw a text on a plate of paper; return where it stands."""
-    metrics = QFontMetricsF(p.font())
-    width, height = metrics.horizontalAdvance(text), metrics.height()
+    """Draw a text on a plate of paper, in the painter's font; return where it stands.
+
+    Args:
+        p: Painter, its font that of the letters.
+        text: The text.
+        left: Its left end, px.
+        middle: Its middle, px down.
+        ink: Colours.
+        letters: The font measured.
+        plate: Whether paper lies below it.
+    """
+    width, height = letters.width_px(text), letters.height_px
     box = QRectF(round(left), round(middle - height / 2), width, height)
     if plate:
-        paper = QColor(ink.paper)
-        paper.setAlphaF(0.86)
         p.setPen(Qt.PenStyle.NoPen)
-        p.setBrush(paper)
+        p.setBrush(_clear(ink.paper.rgba(), PLATE_SHARE))
         p.drawRoundedRect(box.adjusted(-3, 0, 3, 0), 3, 3)
     p.setPen(ink.text)
-    p.drawText(QPointF(box.left(), box.top() + metrics.ascent()), text)
+    p.drawText(QPointF(box.left(), box.top() + letters.ascent_px), text)
     return box
 
 
@@ -156,6 +266,7 @@ def draw_level_dimension(
     at: float,
     text: str,
     ink: Brushes,
+    letters: Lettering,
 ) -> None:
     """Draw a dimension line with its text between two uprights.
 
@@ -167,6 +278,7 @@ def draw_level_dimension(
         at: The dimension line, px down.
         text: The size.
         ink: Colours.
+        letters: The painter's font measured.
     """
     _dimension_lines(
         p,
@@ -174,9 +286,9 @@ def draw_level_dimension(
         QLineF(left, at, right, at),
         ink,
     )
-    width = QFontMetricsF(p.font()).horizontalAdvance(text)
+    width = letters.width_px(text)
     if width + 4 * TEXT_PAD_PX < right - left:
-        draw_text(p, text, (left + right - width) / 2, at, ink)
+        draw_text(p, text, (left + right - width) / 2, at, ink, letters)
 
 
 def draw_upright_dimension(
@@ -187,6 +299,7 @@ def draw_upright_dimension(
     at: float,
     text: str,
     ink: Brushes,
+    letters: Lettering,
 ) -> None:
     """Draw an upright dimension line, its text reading upward.
 
@@ -198,6 +311,7 @@ def draw_upright_dimension(
         at: The dimension line, px from the left.
         text: The size.
         ink: Colours.
+        letters: The painter's font measured.
     """
     away = math.copysign(3.0, at - feet[1])
     _dimension_lines(
@@ -206,23 +320,22 @@ def draw_upright_dimension(
         QLineF(at, top, at, bottom),
         ink,
     )
-    width = QFontMetricsF(p.font()).horizontalAdvance(text)
+    width = letters.width_px(text)
     p.save()
     p.translate(at, (top + bottom) / 2)
     p.rotate(-90)
-    draw_text(p, text, -width / 2, 0.0, ink)
+    draw_text(p, text, -width / 2, 0.0, ink, letters)
     p.restore()
 
 
 def _dimension_lines(p: QPainter, feet: list[QLineF], line: QLineF, ink: Brushes) -> None:
-    faint = QColor(ink.line)
-    faint.setAlphaF(0.45)
+    rgba = ink.line.rgba()
     p.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-    p.setPen(QPen(faint, 1.0))
+    p.setPen(_pen(rgba, 1.0, FAINT_SHARE))
     p.drawLines(feet)
-    p.setPen(QPen(ink.line, 1.0))
+    p.setPen(_pen(rgba, 1.0))
     p.drawLine(line)
     p.setRenderHint(QPainter.RenderHint.Antialiasing, True)
     slash = QPointF(TICK_PX, -TICK_PX)
-    p.setPen(QPen(ink.line, 1.5))
+    p.setPen(_pen(rgba, 1.5))
     p.drawLines([QLineF(end - slash, end + slash) for end in (line.p1(), line.p2())])

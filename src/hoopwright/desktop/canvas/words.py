@@ -1,20 +1,22 @@
 """Texts, dimensions, symbols and grips of one view, drawn in pixels over everything else."""
 
 from collections.abc import Sequence
+from functools import cache
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QTransform
+from PySide6.QtGui import QFont, QPainter, QTransform
 from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 
 from hoopwright.desktop.canvas.layers import Layer
 from hoopwright.desktop.canvas.picking import is_lit, symbol_shift
 from hoopwright.desktop.canvas.symbols import (
     Brushes,
-    draw_grip,
+    Lettering,
     draw_level_dimension,
-    draw_symbol,
     draw_text,
     draw_upright_dimension,
+    stamp_grip,
+    stamp_symbol,
 )
 from hoopwright.desktop.palette import INKS, Colour, colour, drawing_font
 from hoopwright.papers.scene import STYLES, Dimension, Handle, Label, Shape, Symbol
@@ -33,9 +35,9 @@ class Words(Layer):
     def __init__(self, title_font: QFont) -> None:
         """Draw over everything else; the font is the window's."""
         super().__init__(len(STYLES) + 1)
-        self._title_font = drawing_font(title_font, bold=True)
-        self._font = drawing_font(title_font)
-        self.row_px = QFontMetricsF(self._font).height()
+        self._title_letters = Lettering(drawing_font(title_font, bold=True))
+        self._letters = Lettering(drawing_font(title_font))
+        self.row_px = self._letters.height_px
         self._labels: list[Label] = []
         self._numbers: list[Label] = []
         self._dimensions: list[Dimension] = []
@@ -75,7 +77,7 @@ class Words(Layer):
         to_screen = p.worldTransform()
         p.save()
         p.setWorldTransform(QTransform())
-        p.setFont(self._font)
+        p.setFont(self._letters.font)
         for dimension in self._dimensions:
             self._paint_dimension(p, to_screen, dimension)
         self._paint_numbers(p, to_screen)
@@ -87,20 +89,19 @@ class Words(Layer):
             taken += [] if box is None else [box]
         for handle in self._handles:
             held = is_lit(handle.mark, self._held)
-            draw_grip(
+            stamp_grip(
                 p, handle.kind, to_screen.map(QPointF(*handle.grip)), held, self._ink(handle, held)
             )
-        p.setFont(self._title_font)
+        p.setFont(self._title_letters.font)
         plain = self._brushes("text")
         top = self._frame.top() + 3 + self.row_px / 2
         room_px = self._frame.width() - 2 * TITLE_LEFT_PX
-        title = QFontMetricsF(p.font()).elidedText(self._title, RIGHT_END, room_px)
-        draw_text(p, title, self._frame.left() + TITLE_LEFT_PX, top, plain)
+        title = self._title_letters.metrics.elidedText(self._title, RIGHT_END, room_px)
+        draw_text(p, title, self._frame.left() + TITLE_LEFT_PX, top, plain, self._title_letters)
         p.restore()
 
     def _brushes(self, line: Colour) -> Brushes:
-        dark = self.dark
-        return Brushes(colour("paper", dark), colour(line, dark), colour("text", dark))
+        return _brushes(line, self.dark)
 
     def _ink(self, shape: Symbol | Handle, lit: bool) -> Brushes:
         return self._brushes("selected" if lit else INKS[shape.style].colour)
@@ -109,13 +110,9 @@ class Words(Layer):
         right_px, up_px = symbol_shift(symbol)
         at = to_screen.map(QPointF(*symbol.at)) + QPointF(right_px, -up_px)
         lit = is_lit(symbol.mark, self._held)
-        p.save()
-        p.translate(at)
         # On a small drawing neighbours would hide each other.
         size = min(1.0, max(LEAST_SYMBOL, to_screen.m11() / FULL_SYMBOL_PX_PER_M))
-        p.scale(size, size)
-        draw_symbol(p, symbol.kind, QPointF(), symbol.facing, self._ink(symbol, lit))
-        p.restore()
+        stamp_symbol(p, symbol.kind, at, symbol.facing, size, self._ink(symbol, lit))
 
     def _paint_label(
         self, p: QPainter, to_screen: QTransform, label: Label, taken: Sequence[QRectF]
@@ -140,16 +137,15 @@ class Words(Layer):
         if room_px < LEAST_ROOM_PX:
             return None
         at.setX((left + right) / 2)
-        metrics = QFontMetricsF(self._font)
         tall_px = label.height_m * abs(to_screen.m22())
         if tall_px < self.row_px + 2:
             at -= QPointF(0, tall_px / 2 + self.row_px / 2 + 3)
-        parts = label.text.split(" · ")
+        parts, ink = label.text.split(" · "), self._brushes("text")
         for text in (label.text, parts[-1] if _is_offered(label) else parts[0]):
-            width = metrics.horizontalAdvance(text)
+            width = self._letters.width_px(text)
             box = QRectF(at.x() - width / 2 - 3, at.y() - self.row_px / 2, width + 6, self.row_px)
             if width + 6 <= room_px and not any(box.intersects(other) for other in taken):
-                return draw_text(p, text, at.x() - width / 2, at.y(), self._brushes("text"))
+                return draw_text(p, text, at.x() - width / 2, at.y(), ink, self._letters)
         return None
 
     def _paint_numbers(self, p: QPainter, to_screen: QTransform) -> None:
@@ -158,16 +154,15 @@ class Words(Layer):
             return
         room_px = min(n.room_m for n in self._numbers) * to_screen.m11()
         step = next((s for s in NUMBER_STEPS if s * room_px >= NUMBER_ROOM_PX), NUMBER_STEPS[-1])
-        metrics = QFontMetricsF(self._font)
         ink = self._brushes("text")
-        muted = Brushes(ink.paper, ink.line, QColor(colour("muted", self.dark)))
+        muted = Brushes(ink.paper, ink.line, colour("muted", self.dark))
         for index, number in enumerate(self._numbers):
             if index and (index + 1) % step:
                 continue
             at = to_screen.map(QPointF(*number.at))
-            width = metrics.horizontalAdvance(number.text)
+            width = self._letters.width_px(number.text)
             middle = at.y() + 3 + (number.row - 0.5) * self.row_px
-            draw_text(p, number.text, at.x() - width / 2, middle, muted, plate=False)
+            draw_text(p, number.text, at.x() - width / 2, middle, muted, self._letters, plate=False)
 
     def _paint_dimension(self, p: QPainter, to_screen: QTransform, shape: Dimension) -> None:
         x1, y1, x2, y2 = shape.ends
@@ -175,11 +170,18 @@ class Words(Layer):
         ink = self._brushes("selected" if is_lit(shape.mark, self._held) else "muted")
         if y1 == y2:
             at = one.y() + 3 + (shape.row - 0.5) * self.row_px
-            draw_level_dimension(p, one.x(), two.x(), (one.y(), two.y()), at, shape.text, ink)
+            feet = (one.y(), two.y())
+            draw_level_dimension(p, one.x(), two.x(), feet, at, shape.text, ink, self._letters)
             return
         edge = min(one.x(), two.x()) if shape.row < 0 else max(one.x(), two.x())
         at = edge + shape.row * self.row_px
-        draw_upright_dimension(p, two.y(), one.y(), (two.x(), one.x()), at, shape.text, ink)
+        feet = (two.x(), one.x())
+        draw_upright_dimension(p, two.y(), one.y(), feet, at, shape.text, ink, self._letters)
+
+
+@cache
+def _brushes(line: Colour, dark: bool) -> Brushes:
+    return Brushes(colour("paper", dark), colour(line, dark), colour("text", dark))
 
 
 def _is_offered(label: Label) -> bool:
