@@ -28,11 +28,15 @@ from hoopwright.farm import Farm
 from hoopwright.quantity.finding import Severity
 from hoopwright.quantity.money import format_money
 from hoopwright.quantity.units import Units, format_length, show
-from hoopwright.quantity.working import Working, explain
+from hoopwright.quantity.working import Explained, explain
 
 GAP_PX, LEAST_GAP_PX, EDGE_PX, ROW_GAP_PX = 22, 10, 8, 4
 MINUTES_IN_HOUR = 60
 SMALL_SHARE = 0.86
+
+
+Way = tuple[Explained, str]
+"""A result and the name of its figure; how it was got is asked when somebody wants to read it."""
 
 
 class Headfigure(Struct, frozen=True):
@@ -41,12 +45,12 @@ class Headfigure(Struct, frozen=True):
     Attributes:
         caption: What it is.
         text: The number with its unit.
-        workings: How it was got.
+        ways: How it was got.
     """
 
     caption: str
     text: str
-    workings: tuple[Working | None, ...] = ()
+    ways: tuple[Way, ...] = ()
 
 
 class FigureBox(QWidget):
@@ -56,7 +60,7 @@ class FigureBox(QWidget):
         """Make an empty box."""
         super().__init__(parent)
         self._units: Units = "metric"
-        self._workings: tuple[Working | None, ...] = ()
+        self._ways: tuple[Way, ...] = ()
         self.caption, self.value = QLabel(self), QLabel(self)
         for label in (self.caption, self.value):
             label.setTextFormat(Qt.TextFormat.PlainText)
@@ -73,7 +77,7 @@ class FigureBox(QWidget):
 
     def show_figure(self, figure: Headfigure, units: Units) -> bool:
         """Show a number; return whether the box needs another width."""
-        self._workings, self._units = figure.workings, units
+        self._ways, self._units = figure.ways, units
         if (self.caption.text(), self.value.text()) == (figure.caption, figure.text):
             return False
         self.caption.setText(figure.caption)
@@ -84,8 +88,8 @@ class FigureBox(QWidget):
 
     def tip(self) -> str:
         """Return how the number was got."""
-        told = (explain(w, self._units) for w in self._workings if w is not None)
-        return "\n\n".join(told)
+        found = (explained(thing, name) for thing, name in self._ways)
+        return "\n\n".join(explain(way, self._units) for way in found if way is not None)
 
     def event(self, event: QEvent) -> bool:
         """Tell how the number was got when the pointer rests on it."""
@@ -110,6 +114,7 @@ class Headline(QWidget):
         self._session = session
         self.boxes = [FigureBox(self) for _figure in head_figures(session)]
         self.checks = QToolButton(self)
+        self._said: tuple[Severity, str, bool] | None = None
         self.checks.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         self.checks.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.checks.setToolTip(QCoreApplication.translate("Headline", "Show the checks"))
@@ -145,7 +150,11 @@ class Headline(QWidget):
         worst: Severity = "fault" if counts["fault"] else "caution" if counts["caution"] else "note"
         words = QCoreApplication.translate("Headline", "Faults {faults} · cautions {cautions}")
         text = words.format(faults=counts["fault"], cautions=counts["caution"])
-        self.checks.setIcon(severity_icon(worst, is_dark(self.palette())))
+        said = (worst, text, is_dark(self.palette()))
+        if said == self._said:
+            return False
+        self._said = said
+        self.checks.setIcon(severity_icon(worst, said[2]))
         spoken = QCoreApplication.translate("Headline", "Open checks: {counts}")
         self.checks.setAccessibleName(spoken.format(counts=text))
         changed = self.checks.text() != text
@@ -169,8 +178,7 @@ class Headline(QWidget):
 
     def heightForWidth(self, width: int) -> int:
         """Return the height of as many rows as a width needs, px."""
-        places = self._places(width)
-        return max(place.bottom() for place in places) + 1 + ROW_GAP_PX
+        return _height(self._places(width))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Place the numbers anew."""
@@ -188,9 +196,10 @@ class Headline(QWidget):
         return [*self.boxes, self.checks]
 
     def _place(self) -> None:
-        for part, place in zip(self._parts(), self._places(self.width()), strict=True):
+        places = self._places(self.width())
+        for part, place in zip(self._parts(), places, strict=True):
             part.setGeometry(place)
-        height = self.heightForWidth(self.width())
+        height = _height(places)
         if (self.minimumHeight(), self.maximumHeight()) != (height, height):
             self.setFixedHeight(height)
 
@@ -211,6 +220,10 @@ class Headline(QWidget):
         return places
 
 
+def _height(places: list[QRect]) -> int:
+    return max(place.bottom() for place in places) + 1 + ROW_GAP_PX
+
+
 def head_figures(session: Session) -> Iterator[Headfigure]:
     """Give the numbers of the strip in order."""
     yield from _costs(session)
@@ -222,26 +235,26 @@ def _costs(session: Session) -> Iterator[Headfigure]:
     cost, whole = session.tunnel_plan.chosen.cost, session.plan.cost
     currency = session.farm.money.currency
     tunnel = QCoreApplication.translate("Headline", "To pay, tunnel")
-    yield Headfigure(tunnel, format_money(cost.to_pay, currency), (explained(cost, "to_pay"),))
+    yield Headfigure(tunnel, format_money(cost.to_pay, currency), ((cost, "to_pay"),))
     farm = QCoreApplication.translate("Headline", "To pay, farm")
     text = format_money(whole.to_pay, currency) if session.plan.settled else PENDING
-    yield Headfigure(farm, text, (explained(whole, "to_pay"),))
+    yield Headfigure(farm, text, ((whole, "to_pay"),))
     floor = QCoreApplication.translate("Headline", "For the floor")
-    yield Headfigure(floor, per_floor_words(cost, session), (explained(cost, "per_floor_m2"),))
+    yield Headfigure(floor, per_floor_words(cost, session), ((cost, "per_floor_m2"),))
 
 
 def _films(session: Session) -> Iterator[Headfigure]:
     order, units = session.tunnel_plan.chosen.order, session.units
     film = QCoreApplication.translate("Headline", "Film bought · waste")
     bought, waste = show(order.film_bought_m2, "m2", units), show(order.waste_share, "share", units)
-    how = (explained(order, "film_bought_m2"), explained(order, "waste_share"))
+    how = ((order, "film_bought_m2"), (order, "waste_share"))
     yield Headfigure(film, f"{bought} · {waste}", how)
     width = QCoreApplication.translate("Headline", "Width: one sheet · roof apart")
     plan = session.tunnel_plan
     both: tuple[Cover | SheetWidth, ...] = (plan.chosen.cover, plan.other_sheet)
     sheets = sorted(both, key=lambda sheet: sheet.covering)
     texts = [_width(sheet, session) for sheet in sheets]
-    ways = tuple(explained(sheet, "sheet_width_m") for sheet in sheets)
+    ways = tuple((sheet, "sheet_width_m") for sheet in sheets)
     yield Headfigure(width, " · ".join(texts), ways)
 
 
@@ -259,12 +272,12 @@ def _works(session: Session) -> Iterator[Headfigure]:
     crank = QCoreApplication.translate("Headline", "Hardest crank")
     none = QCoreApplication.translate("Headline", "none")
     force = none if work is None else show(work.hardest_n, "N", units)
-    yield Headfigure(crank, force, () if work is None else (explained(work, "hardest_n"),))
+    yield Headfigure(crank, force, () if work is None else ((work, "hardest_n"),))
     yield _opening(session)
     seals = QCoreApplication.translate("Headline", "Seals · bench")
     length = show(inflation.seal_m, "m", units)
     hours = show(inflation.bench_min / MINUTES_IN_HOUR, "h", units)
-    how = (explained(inflation, "seal_m"), explained(inflation, "bench_min"))
+    how = ((inflation, "seal_m"), (inflation, "bench_min"))
     yield Headfigure(seals, f"{length} · {hours}", how)
     yield _air(session)
 
@@ -273,13 +286,13 @@ def _opening(session: Session) -> Headfigure:
     """Return what opens, its share of the floor, and that behind insect screens where there are."""
     airing, units = session.tunnel_plan.chosen.airing, session.units
     area, share = show(airing.opening_m2, "m2", units), show(airing.floor_share, "share", units)
-    how = tuple(explained(airing, name) for name in ("opening_m2", "floor_share"))
+    how = tuple((airing, name) for name in ("opening_m2", "floor_share"))
     if airing.free_m2 >= airing.opening_m2:
         caption = QCoreApplication.translate("Headline", "Opening · of the floor")
         return Headfigure(caption, f"{area} · {share}", how)
     caption = QCoreApplication.translate("Headline", "Opening · of the floor · screened")
     free = show(airing.free_share, "share", units)
-    ways = (*how, explained(airing, "free_m2"), explained(airing, "free_share"))
+    ways = (*how, (airing, "free_m2"), (airing, "free_share"))
     return Headfigure(caption, f"{area} · {share} · {free}", ways)
 
 
@@ -294,5 +307,5 @@ def _air(session: Session) -> Headfigure:
     pressure = show(least.pressure_pa, "Pa", units)
     if least.state != "in range":
         pressure = f"{pressure}, {state_words(least.state)}"
-    how = explained(least, "pressure_pa")
+    how = (least, "pressure_pa")
     return Headfigure(caption, f"{jumpers} · {pressure}", (how,))
