@@ -6,6 +6,7 @@ import pytest
 
 from checks.looked import assert_mended, assert_told, found, rich_farm, sound_tunnel, with_panel
 from hoopwright.farm import Farm, Rain, Screen, Shade, Tunnel
+from hoopwright.plan import plan
 from hoopwright.quantity.working import words
 from outfit.fitted import with_gutters
 from samples import double_tunnel, small_farm
@@ -96,6 +97,24 @@ def test_each_gutter_is_told_of_its_outlets() -> None:
     # 24 m of gutter with a reach of 12 m: two outlets; all 24 m run to the one there is.
     assert "outlets: 1; it takes 2." in words(first.what, "metric")
     assert "drain 24.000 m of gutter" in words(first.why, "metric")
+    assert words(first.mend, "metric") == "Give each gutter 2 outlets."
+
+
+def test_where_it_is_the_water_a_larger_bore_mends_it_too() -> None:
+    # 0.00005 m/s on half the roof of 8 m by 24 m, and 0.95 of it runs off.
+    rain = Rain(outlets=1, outlet_reach_m=30.0, rate_m_s=5e-5, outlet_bore_m=0.05)
+    farm = rich_farm(with_gutters(sound_tunnel(), 0).but(rain=rain))
+    (told,) = found(farm, "rain.outlets_few")
+    gutter = plan(farm).tunnels[0].chosen.outfit.rain.gutters[0]
+    assert gutter.run_m <= 30.0
+    said = words(told.mend, "metric")
+    assert "or those there are a bore of" in said
+    bore_mm = float(said.split("a bore of ")[1].split(" mm")[0])
+    wide = rain.but(outlet_bore_m=(bore_mm + 0.1) / 1000)
+    wider = rich_farm(with_gutters(sound_tunnel(), 0).but(rain=wide))
+    assert found(wider, "rain.outlets_few") == []
+    narrow = rain.but(outlet_bore_m=(bore_mm - 1) / 1000)
+    assert found(rich_farm(with_gutters(sound_tunnel(), 0).but(rain=narrow)), "rain.outlets_few")
 
 
 def test_engineer_is_named_where_a_gutter_loads_the_frame() -> None:

@@ -3,12 +3,14 @@
 from collections.abc import Iterator
 
 from hoopwright.checks.case import Case
-from hoopwright.farm import Tunnel
+from hoopwright.farm import Rain, Tunnel
 from hoopwright.farm.change import with_tunnel_value
 from hoopwright.farm.side import MOVING
+from hoopwright.outfit import Gutter
+from hoopwright.outfit.outlets import bore_for
 from hoopwright.outfit.telling import SCREEN_SOURCE, SHADE_SOURCE
 from hoopwright.quantity.finding import Finding
-from hoopwright.quantity.working import DERIVED, PRACTICE, phrase
+from hoopwright.quantity.working import DERIVED, PRACTICE, Phrase, phrase
 
 GUTTER_DROP_M = 0.1
 
@@ -66,10 +68,22 @@ def outlets_few(case: Case) -> Iterator[Finding]:
                 one=(gutter.outlet_m3_s, "m3/s_water"),
                 run=(gutter.run_m, "m"),
             ),
-            phrase("Give each gutter {most} outlets, or larger ones.", most=most),
+            _more_outlets(case.tunnel.rain, gutter, most),
             with_tunnel_value(case.tunnel, ("rain", "outlets"), most),
             gutter.working("outlet_m3_s").source,
         )
+
+
+def _more_outlets(rain: Rain | None, gutter: Gutter, most: int) -> Phrase:
+    """Return how outlets are mended: by their number, or by their bore where it is the water."""
+    if rain is None or gutter.run_m > rain.outlet_reach_m:
+        return phrase("Give each gutter {most} outlets.", most=most)
+    bore_m = bore_for(gutter.rain_m3_s / gutter.outlets, rain.outlet_head_m)
+    return phrase(
+        "Give each gutter {most} outlets, or those there are a bore of {bore}.",
+        most=most,
+        bore=(bore_m, "m_thin"),
+    )
 
 
 def gutter_load(case: Case) -> Iterator[Finding]:
