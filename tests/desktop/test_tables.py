@@ -26,7 +26,7 @@ from hoopwright.desktop.table_travel import TravelTab, travel_rows
 from hoopwright.desktop.table_view import RowsView
 from hoopwright.desktop.table_work import curtain_rows
 from hoopwright.desktop.tables import TABS, Tables
-from hoopwright.farm import Farm, PartState, Split
+from hoopwright.farm import BowReading, Farm, PartState, Split, Tape
 from hoopwright.farm.change import move_split
 from samples import double_tunnel, side, small_farm, tunnel
 
@@ -419,6 +419,19 @@ def test_rows_of_each_table_fit_their_columns(opened: Opened) -> None:
         assert {len(row.cells) for row in rows} == {len(tab.view.rows_model.columns)}
         keys = [row.key for row in rows]
         assert len(set(keys)) == len(keys)
+
+
+def test_the_roll_of_a_sheet_over_the_bows_says_how_sure_its_width_is(opened: Opened) -> None:
+    plain = tunnel()
+    rows = tuple(BowReading(bow=n, over_hips_m=9.5 + n / 1000) for n in (1, 5, 9, 13, 17))
+    made = plain.but(frame=plain.frame.but(tape=Tape(bows=rows)))
+    session, _tables = opened(small_farm(made))
+    tips = {row.key[1]: row.cells[-1].tip for row in film_rows(session)}
+    told = tips.pop("piece/roof-sheet/single/-/0")
+    assert isinstance(told, str)
+    assert told.startswith("Roof sheet: ")
+    assert told.endswith("never in this spread.")
+    assert set(tips.values()) == {None}
 
 
 def test_every_sheet_stands_on_a_roll(opened: Opened) -> None:

@@ -6,6 +6,7 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
 from hoopwright.cost import Cost
 from hoopwright.desktop.details_items import explained
+from hoopwright.desktop.fit_words import widths_words
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.table_rows import MIXED, PENDING, Cell, Column, Row, Total
 from hoopwright.order import Order
@@ -162,10 +163,16 @@ def _sheets(session: Session) -> Iterator[Row]:
                 figure_cell(piece, "length_m", "m"),
                 figure_cell(piece, "area_m2", "m2"),
                 figure_cell(piece, "mass_kg", "kg"),
-                Cell(rolls.get((tunnel, piece.mark), "")),
+                Cell(rolls.get((tunnel, piece.mark), ""), tip=_widths_told(session, piece.mark)),
             ),
             marks=(piece.mark, *_places_of(piece.mark)),
         )
+
+
+def _widths_told(session: Session, mark: str) -> str | None:
+    """Return how sure the stock widths of a sheet over the bows are; None of other sheets."""
+    fit = next((s for s in session.tunnel_plan.fit.sheets if mark in s.marks), None)
+    return None if fit is None else widths_words(fit, session.units)
 
 
 def _places_of(mark: str) -> tuple[str, ...]:
