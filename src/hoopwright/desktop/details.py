@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterator
 from itertools import pairwise
 
-from PySide6.QtCore import QCoreApplication, Qt, QTimer
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import (
     QFrame,
     QLabel,
@@ -18,10 +18,11 @@ from hoopwright.desktop.details_form import Form
 from hoopwright.desktop.details_items import Item
 from hoopwright.desktop.details_picked import picked_lines
 from hoopwright.desktop.details_tunnel import GROUPS
+from hoopwright.desktop.rest import Rest
 from hoopwright.desktop.session import Session
 from hoopwright.farm import Farm
 
-DRAG_PAUSE_MS = 60
+DRAG_PAUSE_MS, DRAG_MOST_MS = 60, 400
 LEAST_WIDTH_PX = 300
 
 
@@ -82,7 +83,7 @@ class Details(QWidget):
         """Show what a session shows."""
         super().__init__(parent)
         self._session = session
-        self._later = QTimer(self, singleShot=True, interval=DRAG_PAUSE_MS)
+        self._later = Rest(DRAG_PAUSE_MS, DRAG_MOST_MS, self)
         self._later.timeout.connect(self.refresh)
         self.picked_title = _heading()
         self.picked = Form(session)
@@ -123,11 +124,11 @@ class Details(QWidget):
         self.setMinimumWidth(LEAST_WIDTH_PX)
 
     def on_farm_changed(self, _before: Farm, _after: Farm) -> None:
-        """Show the values as they are: at once, or shortly while a hand is dragging."""
+        """Show the values as they are: at once, or when a hand that drags rests."""
         if not self._session.dragging:
             self.refresh()
-        elif not self._later.isActive():
-            self._later.start()
+        else:
+            self._later.step()
 
     def on_step_made(self, _index: int) -> None:
         """Catch up at once when the hand lets go."""

@@ -6,9 +6,10 @@ A tab is made, and the modules of its own are loaded, when it is seen first.
 from collections.abc import Callable
 from itertools import pairwise
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, Qt, QTimer, Signal
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, Qt, Signal
 from PySide6.QtWidgets import QComboBox, QTabWidget, QVBoxLayout, QWidget
 
+from hoopwright.desktop.rest import Rest
 from hoopwright.desktop.session import Session
 from hoopwright.desktop.table_order import (
     FILM_COLUMNS,
@@ -26,7 +27,7 @@ from hoopwright.desktop.table_rows import Row, Total
 from hoopwright.desktop.table_tab import Tab
 from hoopwright.farm import Farm
 
-DRAG_PAUSE_MS = 80
+DRAG_PAUSE_MS, DRAG_MOST_MS = 80, 500
 LEAST_HEIGHT_PX = 120
 
 
@@ -178,7 +179,7 @@ class Tables(QTabWidget):
         super().__init__(parent)
         self._session = session
         self._choosing = False
-        self._later = QTimer(self, singleShot=True, interval=DRAG_PAUSE_MS)
+        self._later = Rest(DRAG_PAUSE_MS, DRAG_MOST_MS, self)
         self._later.timeout.connect(self.refresh)
         self._pages: list[_Page] = []
         for words, make in TABS.values():
@@ -219,12 +220,12 @@ class Tables(QTabWidget):
         return self.shown
 
     def on_farm_changed(self, _before: Farm, _after: Farm) -> None:
-        """Fill the table that is seen: at once, or shortly while a hand is dragging."""
+        """Fill the table that is seen: at once, or when a hand that drags rests."""
         self._all_stale()
         if not self._session.dragging:
             self.refresh()
-        elif not self._later.isActive():
-            self._later.start()
+        else:
+            self._later.step()
 
     def on_step_made(self, _index: int) -> None:
         """Catch up at once when the hand lets go."""
