@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from itertools import groupby, pairwise
 
 from hoopwright.cover.cover import FixedSpan
+from hoopwright.farm import SideBoards
 from hoopwright.papers.scene import (
     Handle,
     Label,
@@ -27,6 +28,8 @@ from hoopwright.papers.subject import Subject
 from hoopwright.papers.view_air import draw_side_air
 from hoopwright.papers.view_condition import Strip, condition_shapes
 from hoopwright.papers.view_curtain import draw_curtains
+from hoopwright.quantity.remembered import Remembered
+from hoopwright.survey import Survey
 from hoopwright.survey.taped import HeightLine
 
 SIDE_NAMES: tuple[Strip, Strip] = ("first_side", "second_side")
@@ -54,6 +57,7 @@ def draw_side(subject: Subject, side: int) -> View:
         *_fixed(subject, side),
         *draw_curtains(subject, side),
         *_frame(subject, side),
+        *_end_walls(subject, side),
         *condition_shapes(
             subject, SIDE_NAMES[side], _hip_m(subject, side), cut_height(subject, side)
         ),
@@ -91,13 +95,13 @@ def _ground(subject: Subject, side: int) -> Iterator[Shape]:
         yield Line("", "ground", (left_m, 0.0, right_m, 0.0))
         return
     yield Line("", "unread", (left_m, line.heights_m[0], 0.0, line.heights_m[0]))
-    yield from _as_read(subject, "", "ground", line)
+    yield from _as_read(survey, "", "ground", line)
     yield Line("", "unread", (survey.length_m, line.heights_m[-1], right_m, line.heights_m[-1]))
 
 
-def _as_read(subject: Subject, mark: str, style: Style, line: HeightLine) -> Iterator[Shape]:
+def _as_read(survey: Survey, mark: str, style: Style, line: HeightLine) -> Iterator[Shape]:
     """Yield a line of heights in stretches: a bay between two readings, and all that is not."""
-    bows_m, heights_m = subject.survey.bows_m, line.heights_m
+    bows_m, heights_m = survey.bows_m, line.heights_m
     bays = list(pairwise(zip(bows_m, heights_m, line.read, strict=True)))
     for read, run in groupby(bays, lambda bay: bay[0][2] and bay[1][2]):
         stretch = list(run)
@@ -110,13 +114,13 @@ def _lowest(subject: Subject, side: int) -> float:
     return min(0.0, *subject.survey.taped.lines[side].ground.heights_m)
 
 
-def _board(subject: Subject, mark: str, style: Style, line: HeightLine) -> Iterator[Shape]:
+def _board(survey: Survey, mark: str, style: Style, line: HeightLine) -> Iterator[Shape]:
     """Yield the top of a board, from bow to bow as read where it was read."""
     if any(line.read):
-        yield from _as_read(subject, mark, style, line)
+        yield from _as_read(survey, mark, style, line)
     else:
         low_m = line.heights_m[0]
-        yield Line(mark, style, (0.0, low_m, subject.survey.bows_m[-1], low_m))
+        yield Line(mark, style, (0.0, low_m, survey.bows_m[-1], low_m))
 
 
 def cut_height(subject: Subject, side: int) -> float:
@@ -125,7 +129,11 @@ def cut_height(subject: Subject, side: int) -> float:
     It is a quarter of the way from the hip to the ridge, or as much more as a handle and a text
     need; where little would be cut off nothing is.
     """
-    hip_m, ridge_m = _hip_m(subject, side), subject.survey.height_m
+    return _cut_m(subject.survey, subject.tunnel.frame.boards[side])
+
+
+def _cut_m(survey: Survey, boards: SideBoards) -> float:
+    hip_m, ridge_m = boards.hip_height_m, survey.height_m
     cut_m = hip_m + max(CUT_LEAST_M, CUT_SHARE * (ridge_m - hip_m))
     return cut_m if cut_m < ridge_m - CUT_SPARED_M else ridge_m
 
@@ -200,28 +208,49 @@ def _fixed_label(subject: Subject, span: FixedSpan, middle_m: float, height_m: f
     return Label(span.mark, "label", at, word, width_m, height_m)
 
 
-def _frame(subject: Subject, side: int) -> Iterator[Shape]:
-    """Yield bows with their numbers, boards and end walls."""
-    survey, boards = subject.survey, subject.tunnel.frame.boards[side]
-    lines = survey.taped.lines[side]
-    cut_m, bays = cut_height(subject, side), [b - a for a, b in pairwise(survey.bows_m)]
+def _frame(subject: Subject, side: int) -> tuple[Shape, ...]:
+    """Return bows with their numbers, and boards; the same ones while the frame stays."""
+    survey = subject.survey
+    return _standing(survey, subject.tunnel.frame.boards[side], side)
+
+
+def _draw_standing(survey: Survey, boards: SideBoards, side: int) -> tuple[Shape, ...]:
+    return (*_bows(survey, boards, side), *_boards(survey, boards, side))
+
+
+_standing = Remembered(_draw_standing)
+
+
+def _bows(survey: Survey, boards: SideBoards, side: int) -> Iterator[Shape]:
+    """Yield bows with their numbers."""
+    ground = survey.taped.lines[side].ground
+    cut_m, bays = _cut_m(survey, boards), [b - a for a, b in pairwise(survey.bows_m)]
     for index, at_m in enumerate(survey.bows_m):
         mark = f"bow/{index}"
-        yield Line(mark, "bow", (at_m, min(0.0, lines.ground.heights_m[index]), at_m, cut_m))
+        yield Line(mark, "bow", (at_m, min(0.0, ground.heights_m[index]), at_m, cut_m))
         room_m = bays[min(index, len(bays) - 1)]
         text = str(index + 1)
         yield Label(mark, "label", (at_m, 0.0), text, room_m, row=NUMBER_ROW, number=True)
+
+
+def _boards(survey: Survey, boards: SideBoards, side: int) -> Iterator[Shape]:
+    """Yield baseboard, gutter and hip board."""
+    lines = survey.taped.lines[side]
     length_m, base_m, hip_m = survey.length_m, boards.baseboard_height_m, boards.hip_height_m
     baseboard = f"side/{side}/baseboard"
     yield Polygon(baseboard, "board", rectangle(0.0, 0.0, length_m, base_m))
-    yield from _board(subject, baseboard, "board", lines.baseboard)
+    yield from _board(survey, baseboard, "board", lines.baseboard)
     hip, ends = f"side/{side}/hip", (0.0, hip_m, length_m, hip_m)
     if boards.gutter_drop_m is not None:
         gutter = rectangle(0.0, hip_m - boards.gutter_drop_m, length_m, hip_m)
         yield Polygon(hip, "board", gutter)
-    yield from _board(subject, hip, "hip", lines.hip)
+    yield from _board(survey, hip, "hip", lines.hip)
     yield Handle(hip, "hip", ends, (0.0, hip_m), "hip", "up")
-    for number, at_m in enumerate((0.0, length_m)):
+
+
+def _end_walls(subject: Subject, side: int) -> Iterator[Shape]:
+    cut_m = cut_height(subject, side)
+    for number, at_m in enumerate((0.0, subject.survey.length_m)):
         wall = subject.chosen.cover.ends[number]
         if wall.closed != "open":
             style: Style = "rigid" if wall.closed == "rigid" else "end wall"

@@ -82,12 +82,19 @@ class StyleLayer(Layer):
             return
         self._shapes = shapes
         self.setVisible(bool(shapes))
-        areas = [s.points for s in shapes if isinstance(s, Polygon)]
-        self._rects = [_rectangle(points) for points in areas if _is_upright(points)]
-        self._areas = [_polygon(points) for points in areas if not _is_upright(points)]
-        self._lines = [QLineF(*s.ends) for s in shapes if isinstance(s, Line)]
-        self._paths = [_polygon(s.points) for s in shapes if isinstance(s, Polyline)]
-        self._hatches = [s for s in shapes if isinstance(s, Hatch)]
+        self._rects, self._areas, self._lines, self._paths, self._hatches = [], [], [], [], []
+        for shape in shapes:
+            if isinstance(shape, Line):
+                self._lines.append(QLineF(*shape.ends))
+            elif isinstance(shape, Polygon):
+                if _is_upright(shape.points):
+                    self._rects.append(_rectangle(shape.points))
+                else:
+                    self._areas.append(_polygon(shape.points))
+            elif isinstance(shape, Polyline):
+                self._paths.append(_polygon(shape.points))
+            elif isinstance(shape, Hatch):
+                self._hatches.append(shape)
         self._hatched = None
         many = len(self._lines) > CACHED_ABOVE
         cached, free = self.CacheMode.DeviceCoordinateCache, self.CacheMode.NoCache

@@ -48,14 +48,20 @@ class Words(Layer):
 
     def show_shapes(self, title: str, shapes: Sequence[Shape]) -> None:
         """Draw other texts, dimensions, symbols and grips."""
-        labels = [s for s in shapes if isinstance(s, Label)]
         self._title = title
+        labels: list[Label] = []
+        self._numbers, self._dimensions, self._symbols, self._handles = [], [], [], []
+        for shape in shapes:
+            if isinstance(shape, Label):
+                (self._numbers if shape.number else labels).append(shape)
+            elif isinstance(shape, Dimension):
+                self._dimensions.append(shape)
+            elif isinstance(shape, Symbol):
+                self._symbols.append(shape)
+            elif isinstance(shape, Handle):
+                self._handles.append(shape)
         # What is offered gives way to what is there, so it comes last.
-        self._labels = sorted((s for s in labels if not s.number), key=_is_offered)
-        self._numbers = [s for s in labels if s.number]
-        self._dimensions = [s for s in shapes if isinstance(s, Dimension)]
-        self._symbols = [s for s in shapes if isinstance(s, Symbol)]
-        self._handles = [s for s in shapes if isinstance(s, Handle)]
+        self._labels = sorted(labels, key=_is_offered)
         self.update()
 
     def show_marks(self, marks: tuple[str, ...]) -> None:
