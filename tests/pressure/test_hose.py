@@ -14,7 +14,6 @@ from hoopwright.pressure.hose import (
     AIR_PA_S,
     Hose,
     driven_flow,
-    friction_factor,
     loss_and_slope,
     pressure_loss,
 )
@@ -39,19 +38,26 @@ def _reference_loss(hose: Hose, flow_m3_s: float) -> float:
     return float(dP_from_K(K=whole, rho=AIR_KG_M3, V=speed))
 
 
+def _factor(reynolds: float, roughness_share: float) -> float:
+    """Return the friction factor of Darcy: velocity pressures lost in a hose as long as wide."""
+    hose = Hose(bore_m=1.0, length_m=1.0, roughness_m=roughness_share, loss_k=0.0)
+    speed = reynolds * AIR_PA_S / AIR_KG_M3
+    return pressure_loss(hose, math.pi / 4 * speed) / (AIR_KG_M3 * speed**2 / 2)
+
+
 @pytest.mark.parametrize("roughness_share", [0.0, 1e-4, 0.01, 0.04])
 @pytest.mark.parametrize("reynolds", [5.0, 500.0, 2100.0, 3000.0, 5e3, 3e4, 1e6, 1e8])
 def test_friction_factor_is_that_of_the_library(reynolds: float, roughness_share: float) -> None:
     expected = Churchill_1977(Re=reynolds, eD=roughness_share)
-    assert friction_factor(reynolds, roughness_share) == pytest.approx(expected, rel=1e-9)
+    assert _factor(reynolds, roughness_share) == pytest.approx(expected, rel=1e-9)
 
 
 # Creeping flow: 64 / Re (Hagen and Poiseuille). Smooth wall, turbulent: Blasius 0.316 Re**-0.25
 # within some percent (textbook).
 def test_friction_factor_has_the_textbook_limits() -> None:
-    assert friction_factor(0.01, 0.01) == 6400
-    assert friction_factor(1000.0, 0.0) == pytest.approx(0.064, rel=1e-3)
-    assert friction_factor(3e4, 0.0) == pytest.approx(0.316 * 3e4**-0.25, rel=0.03)
+    assert _factor(0.01, 0.01) == pytest.approx(6400)
+    assert _factor(1000.0, 0.0) == pytest.approx(0.064, rel=1e-3)
+    assert _factor(3e4, 0.0) == pytest.approx(0.316 * 3e4**-0.25, rel=0.03)
 
 
 @pytest.mark.parametrize("flow_m3_s", [1e-4, 1e-3, 0.01, 0.05])

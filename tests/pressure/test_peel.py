@@ -1,13 +1,11 @@
 """What a seal line bears, by the equilibrium of what hangs on it."""
 
-import math
-
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from hoopwright.pressure.membrane import billow_radius
-from hoopwright.pressure.peel import seal_pull, seal_reserve
+from hoopwright.pressure.peel import seal_pull
 
 
 # Worked by hand: chord 1.5 m, both rises 0.1 m, 60 Pa: R = (0.5625 + 0.01) / 0.2 = 2.8625 m, arm
@@ -50,17 +48,6 @@ def test_tighter_layer_decides_the_arm() -> None:
     assert pull.arm_n_m == pytest.approx(60 * billow_radius(1.5, 0.05))
 
 
-# A coupon 25 mm wide that held 20 N is 800 N/m.
-def test_reserve_is_strength_over_need() -> None:
-    assert seal_reserve(20.0, 0.025, 200.0) == pytest.approx(4.0)
-
-
 def test_seal_refuses_what_cannot_be() -> None:
     with pytest.raises(ValueError, match="flat film carries no pressure"):
         seal_pull(1.5, 60.0, 0.0, 0.1)
-    with pytest.raises(ValueError, match="coupon_width_m must be above zero"):
-        seal_reserve(20.0, 0.0, 200.0)
-    with pytest.raises(ValueError, match="needed_n_m must be above zero"):
-        seal_reserve(20.0, 0.025, 0.0)
-    with pytest.raises(ValueError, match="coupon_force_n must be zero or more"):
-        seal_reserve(math.nan, 0.025, 200.0)

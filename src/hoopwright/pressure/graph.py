@@ -1,4 +1,4 @@
-"""Which cells the blower's air reaches, by how long a way, and which hose must not fail.
+"""Which cells the blower's air reaches, and which hose must not fail.
 
 Cells are the places, hoses the ways between them. The blower is one more place, joined to every
 cell it feeds. Seen from it, a hose is critical when some cell has no other way to its air; two
@@ -22,18 +22,6 @@ class CriticalHose(Struct, frozen=True):
 
     link: int
     cells: tuple[str, ...]
-
-
-class Chain(Struct, frozen=True):
-    """A cell that gets its air only through other cells.
-
-    Attributes:
-        cell: The cell.
-        through: The cells on the shortest way, from the fed one on; at least one.
-    """
-
-    cell: str
-    through: tuple[str, ...]
 
 
 def groups_without_feed(
@@ -98,31 +86,6 @@ def critical_hoses(
         if back[cell] == place[cell]:
             critical.append(CriticalHose(came_by, tuple(c for c in cells if c in behind[cell])))
     return tuple(sorted(critical, key=lambda hose: hose.link))
-
-
-def long_ways(cells: Sequence[str], links: Sequence[Link], fed: Iterable[str]) -> tuple[Chain, ...]:
-    """Return the cells that get air only through others, with the shortest way to each.
-
-    Args:
-        cells: Every cell.
-        links: The two cells of each hose.
-        fed: Cells that the blower feeds.
-
-    Returns:
-        In the order of the cells; those the blower feeds and those without air are left out.
-
-    Raises:
-        ValueError: A hose or feed names an unknown cell, or a hose has one cell at both ends.
-    """
-    ways = _ways(cells, links)
-    through: dict[str, tuple[str, ...]] = dict.fromkeys(_known(cells, fed), ())
-    queue = list(through)
-    for cell in queue:
-        for _, other in ways[cell]:
-            if other not in through:
-                through[other] = (*through[cell], cell)
-                queue.append(other)
-    return tuple(Chain(cell, through[cell]) for cell in cells if through.get(cell))
 
 
 def _ways(cells: Sequence[str], links: Sequence[Link]) -> dict[str, list[tuple[int, str]]]:

@@ -75,23 +75,15 @@ def _check_above_zero(field: str, size_m: float, mend: str) -> None:
         raise ValueError(f"{field} must be above zero, not {size_m!r} m. {mend}")
 
 
-def friction_factor(reynolds: float, roughness_share: float) -> float:
-    """Return the friction factor of Darcy, four times that of Fanning.
+def _factor_and_growth(reynolds: float, roughness_share: float) -> tuple[float, float]:
+    """Return the friction factor of Darcy and what share of itself it grows by.
+
+    The growth is for each share of itself that the Reynolds number grows by.
 
     Args:
-        reynolds: Reynolds number, above zero.
+        reynolds: Reynolds number, at least that of creeping flow.
         roughness_share: Roughness over bore, zero or more.
-
-    Source:
-        Churchill (1977), see the module; 64 over the Reynolds number below 1.
     """
-    return _factor_and_growth(reynolds, roughness_share)[0]
-
-
-def _factor_and_growth(reynolds: float, roughness_share: float) -> tuple[float, float]:
-    """Return the friction factor and what share of itself it grows by, per share of Reynolds."""
-    if reynolds < _CREEPING:
-        return 64 / reynolds, -1.0
     smooth = (7 / reynolds) ** 0.9
     logarithm = -_LOG * math.log(smooth + 0.27 * roughness_share)
     rough, knee = logarithm**16, (_KNEE / reynolds) ** 16

@@ -9,21 +9,15 @@ left grows with h, the right falls, so there is one rise; shallow and without sl
 c (3 p c / (64 E t))**(1/3). Elastic, new, pulled one way; creep makes it larger with time.
 
 Source:
-    Circle geometry; T = p R and p = T1 / R1 + T2 / R2 (Laplace; any text on thin shells); the
-    rest is derived here.
+    Circle geometry; T = p R (Laplace; any text on thin shells); the rest is derived here.
 """
 
 import math
 
 from hoopwright.survey.arc import arc_over_chord
 
-# Growth of length per kelvin. Polyethylene 1 to 2e-4 (Cardarelli, Materials Handbook, 2018),
-# other tables up to 2.2e-4; steel 1.2e-5 (textbook).
-FILM_1_K = 2.0e-4
+# Growth of steel per kelvin, as a share of its length (textbook).
 STEEL_1_K = 1.2e-5
-# Modulus of greenhouse films as measured, Pa (Advances in Materials Science and Engineering 2019,
-# article 1692126, table 5).
-MODULUS_PA = (126e6, 299e6)
 # A half circle is the most a film bows between two lines; its arc is pi / 2 of the chord.
 MOST_SLACK = math.pi / 2 - 1
 
@@ -46,23 +40,6 @@ def billow_radius(chord_m: float, rise_m: float) -> float:
     """
     _check_bow(chord_m, rise_m)
     return math.inf if rise_m == 0 else (chord_m**2 / 4 + rise_m**2) / (2 * rise_m)
-
-
-def billow_extra(chord_m: float, rise_m: float) -> float:
-    """Return how much longer than its chord a bowed film is, as a share of the chord.
-
-    Args:
-        chord_m: Between the lines that hold it, m, above zero.
-        rise_m: Greatest distance from the chord, m, from zero to half the chord.
-
-    Raises:
-        ValueError: A size is out of its range.
-
-    Source:
-        Circle geometry: arc over chord, less one.
-    """
-    _check_bow(chord_m, rise_m)
-    return arc_over_chord(chord_m, rise_m) / chord_m - 1
 
 
 def billow_rise(chord_m: float, slack_share: float) -> float:
@@ -117,52 +94,8 @@ def film_stress(pull_n_m: float, thickness_m: float) -> float:
     Source:
         Force over area.
     """
-    check_above_zero("thickness_m", thickness_m, "Enter the thickness of one layer.")
+    _check_above_zero("thickness_m", thickness_m, "Enter the thickness of one layer.")
     return pull_n_m / thickness_m
-
-
-def doubly_bowed_pull(pressure_pa: float, radius_m: float, other_radius_m: float) -> float:
-    """Return the even pull of a film bowed both ways, N/m.
-
-    Args:
-        pressure_pa: Pressure difference, Pa, zero or more.
-        radius_m: Radius one way, m, above zero; infinite when it is straight that way.
-        other_radius_m: Radius the other way, likewise.
-
-    Raises:
-        ValueError: A figure is out of its range, or both ways are straight.
-
-    Source:
-        p = T (1 / R1 + 1 / R2) (Laplace).
-    """
-    for radius in (radius_m, other_radius_m):
-        if not radius > 0:
-            raise ValueError(f"radius must be above zero, not {radius!r} m. Mend the radius.")
-    bow_1_m = 1 / radius_m + 1 / other_radius_m
-    return film_pull(pressure_pa, 1 / bow_1_m if bow_1_m else math.inf)
-
-
-def carried_pressure(
-    pull_n_m: float, radius_m: float, other_pull_n_m: float, other_radius_m: float
-) -> float:
-    """Return the pressure that the pulls of both ways carry together, Pa.
-
-    Args:
-        pull_n_m: Pull one way, N/m.
-        radius_m: Radius that way, m, above zero.
-        other_pull_n_m: Pull the other way, N/m.
-        other_radius_m: Radius the other way, m, above zero.
-
-    Raises:
-        ValueError: A radius is not above zero.
-
-    Source:
-        p = T1 / R1 + T2 / R2 (Laplace).
-    """
-    for radius in (radius_m, other_radius_m):
-        if not radius > 0:
-            raise ValueError(f"radius must be above zero, not {radius!r} m. Mend the radius.")
-    return pull_n_m / radius_m + other_pull_n_m / other_radius_m
 
 
 def stretched_rise(
@@ -190,31 +123,11 @@ def stretched_rise(
     Source:
         See the module; solved like `billow_rise`.
     """
-    check_above_zero("thickness_m", thickness_m, "Enter the thickness of one layer.")
-    check_above_zero("modulus_pa", modulus_pa, "Enter the modulus of the film.")
+    _check_above_zero("thickness_m", thickness_m, "Enter the thickness of one layer.")
+    _check_above_zero("modulus_pa", modulus_pa, "Enter the modulus of the film.")
     if not 0 <= pressure_pa < math.inf:
         raise ValueError(f"pressure_pa must be zero or more, not {pressure_pa!r} Pa. Mend it.")
     return _rise(chord_m, pressure_pa / (modulus_pa * thickness_m), slack_share)
-
-
-def shrinkage(
-    length_m: float,
-    change_k: float,
-    film_1_k: float = FILM_1_K,
-    frame_1_k: float = STEEL_1_K,
-) -> float:
-    """Return how much more than its frame a film changes its length, m; negative when shorter.
-
-    Args:
-        length_m: Length of the film, m.
-        change_k: Temperature less that when it was put on, K; negative when colder.
-        film_1_k: Growth of the film, 1/K.
-        frame_1_k: Growth of the frame, 1/K.
-
-    Source:
-        Thermal expansion (textbook); the difference of both.
-    """
-    return (film_1_k - frame_1_k) * length_m * change_k
 
 
 def held_pull(
@@ -222,8 +135,8 @@ def held_pull(
     change_k: float,
     thickness_m: float,
     modulus_pa: float,
-    film_1_k: float = FILM_1_K,
-    frame_1_k: float = STEEL_1_K,
+    film_1_k: float,
+    frame_1_k: float,
 ) -> float:
     """Return the pull in a film held at both ends after a change of temperature, N/m.
 
@@ -244,8 +157,8 @@ def held_pull(
     Source:
         Strain held back times modulus and thickness (textbook).
     """
-    check_above_zero("thickness_m", thickness_m, "Enter the thickness of one layer.")
-    check_above_zero("modulus_pa", modulus_pa, "Enter the modulus of the film.")
+    _check_above_zero("thickness_m", thickness_m, "Enter the thickness of one layer.")
+    _check_above_zero("modulus_pa", modulus_pa, "Enter the modulus of the film.")
     held_back = modulus_pa * thickness_m * (film_1_k - frame_1_k) * change_k
     return max(0.0, pull_n_m - held_back)
 
@@ -253,8 +166,8 @@ def held_pull(
 def slack_to_leave(
     installed_k: float,
     coldest_k: float,
-    film_1_k: float = FILM_1_K,
-    frame_1_k: float = STEEL_1_K,
+    film_1_k: float,
+    frame_1_k: float,
 ) -> float:
     """Return the slack with which a film is just taut in the coldest hour, as a share.
 
@@ -281,7 +194,7 @@ def _rise(chord_m: float, strain_1_m: float, slack_share: float) -> float:
         strain_1_m: Strain for each metre of radius: pressure over modulus and thickness, 1/m.
         slack_share: How much longer than the chord the film is without pull.
     """
-    check_above_zero("chord_m", chord_m, "Enter the distance between the lines that hold it.")
+    _check_above_zero("chord_m", chord_m, "Enter the distance between the lines that hold it.")
     if not 0 <= slack_share <= MOST_SLACK:
         raise ValueError(
             f"slack_share must be from 0 to {MOST_SLACK:.2f}, not {slack_share!r}. More would "
@@ -324,7 +237,7 @@ def _fall(chord_m: float, strain_1_m: float, rise_m: float) -> float:
 
 
 def _check_bow(chord_m: float, rise_m: float) -> None:
-    check_above_zero("chord_m", chord_m, "Enter the distance between the lines that hold it.")
+    _check_above_zero("chord_m", chord_m, "Enter the distance between the lines that hold it.")
     if not 0 <= rise_m <= chord_m / 2:
         raise ValueError(
             f"rise_m must be from 0 to half the chord, not {rise_m!r} m over {chord_m!r} m. More "
@@ -332,11 +245,7 @@ def _check_bow(chord_m: float, rise_m: float) -> None:
         )
 
 
-def check_above_zero(field: str, figure: float, mend: str) -> None:
-    """Refuse a figure that is not above zero.
-
-    Raises:
-        ValueError: It is not; the message names the field and the mend.
-    """
+def _check_above_zero(field: str, figure: float, mend: str) -> None:
+    """Refuse a figure that is not above zero."""
     if not 0 < figure < math.inf:
         raise ValueError(f"{field} must be above zero, not {figure!r}. {mend}")

@@ -1,4 +1,4 @@
-"""What a seal line has to bear where two bowed layers meet, against what a coupon held.
+"""What a seal line has to bear where two bowed layers meet.
 
 The film leaves the chord at the angle a with sin a = c / (2 R). Its pull there is p R cos a along
 the chord and p R sin a = p c / 2 away from it; the latter is half the load of the strip, as it
@@ -17,7 +17,7 @@ import math
 
 from msgspec import Struct
 
-from hoopwright.pressure.membrane import billow_radius, check_above_zero, film_pull
+from hoopwright.pressure.membrane import billow_radius, film_pull
 
 
 class SealPull(Struct, frozen=True):
@@ -63,27 +63,3 @@ def seal_pull(chord_m: float, pressure_pa: float, rise_m: float, other_rise_m: f
         opening_n_m=pressure_pa * chord_m / 2,
         tail_limit_n_m=sum(pulls),
     )
-
-
-def seal_reserve(coupon_force_n: float, coupon_width_m: float, needed_n_m: float) -> float:
-    """Return how many times the needed strength a coupon held.
-
-    Args:
-        coupon_force_n: Force at which the coupon failed, N, zero or more.
-        coupon_width_m: Width of the coupon along the seal, m, above zero.
-        needed_n_m: Pull the seal is asked for, N/m, above zero: that of an arm for a coupon
-            peeled apart, that of the tail for one pulled in line.
-
-    Raises:
-        ValueError: A figure is out of its range.
-
-    Source:
-        Derived here: force over width over the pull needed.
-    """
-    check_above_zero("coupon_width_m", coupon_width_m, "Measure it along the seal.")
-    check_above_zero("needed_n_m", needed_n_m, "Without pull there is nothing to compare.")
-    if not 0 <= coupon_force_n < math.inf:
-        raise ValueError(
-            f"coupon_force_n must be zero or more, not {coupon_force_n!r} N. Read the scale again."
-        )
-    return coupon_force_n / coupon_width_m / needed_n_m

@@ -1,11 +1,11 @@
 """What a gauge at the cells and at the blower tells about the leaks.
 
-A flow and a pressure measured together give a leak; two such pairs give its law. Pressures
-measured at several cells, set against those of the net as planned, point to the cell that leaks
-more than it should: a hole in one cell lowers that cell and those behind it more than the rest.
-For every cell the extra leak is sought that brings the whole net nearest to the readings. Cells
-that come as near, to what the gauge can tell, are as good; of these the one that needs the smallest
-leak is named, and the others are listed beside it.
+A flow and a pressure measured together give a leak. Pressures measured at several cells, set
+against those of the net as planned, point to the cell that leaks more than it should: a hole in one
+cell lowers that cell and those behind it more than the rest. For every cell the extra leak is
+sought that brings the whole net nearest to the readings. Cells that come as near, to what the gauge
+can tell, are as good; of these the one that needs the smallest leak is named, and the others are
+listed beside it.
 """
 
 import math
@@ -28,18 +28,6 @@ _DECADES = 8
 _STEPS_A_DECADE = 3
 _NARROWINGS = 30
 _GOLDEN = (math.sqrt(5) - 1) / 2
-
-
-class LeakLaw(Struct, frozen=True):
-    """A leak that grows with a power of the pressure.
-
-    Attributes:
-        unit_leak_m3_s: Leak at one pascal, m3/s.
-        exponent: Power of the pressure.
-    """
-
-    unit_leak_m3_s: float
-    exponent: float
 
 
 class LeakSearch(Struct, frozen=True, kw_only=True):
@@ -66,11 +54,6 @@ class LeakSearch(Struct, frozen=True, kw_only=True):
     misfits_pa: tuple[tuple[str, float], ...]
     as_likely: tuple[str, ...]
 
-    @property
-    def is_clear(self) -> bool:
-        """Whether one cell alone explains the readings."""
-        return self.cell is not None and not self.as_likely
-
 
 def unit_leak(flow_m3_s: float, pressure_pa: float, exponent: float = EXPONENT) -> float:
     """Return the leak at one pascal from a flow and a pressure measured together, m3/s.
@@ -93,37 +76,6 @@ def unit_leak(flow_m3_s: float, pressure_pa: float, exponent: float = EXPONENT) 
             "known."
         )
     return flow_m3_s / math.pow(pressure_pa, exponent)
-
-
-def leak_law(one: tuple[float, float], other: tuple[float, float]) -> LeakLaw:
-    """Return the leak's law from two readings.
-
-    Args:
-        one: Flow in m3/s and pressure in Pa, both above zero.
-        other: The same at another pressure.
-
-    Raises:
-        ValueError: A reading is out of its range, or both make no leak between an orifice and
-            creeping flow.
-
-    Source:
-        Derived here: the slope between both readings in logarithms.
-    """
-    for flow_m3_s, pressure_pa in (one, other):
-        _check_reading(flow_m3_s, pressure_pa)
-    if one[1] == other[1] or 0 in (one[0], other[0]):
-        raise ValueError(
-            "readings: both need a flow above zero, at two different pressures. Measure again "
-            "with the damper further open or shut."
-        )
-    exponent = math.log(one[0] / other[0]) / math.log(one[1] / other[1])
-    if not LEAST_EXPONENT - 0.05 <= exponent <= MOST_EXPONENT + 0.05:
-        raise ValueError(
-            f"readings: they give a power of {exponent:.2f}, and a leak has one from 0.5 to 1. "
-            "Measure both again on a calm hour."
-        )
-    exponent = min(max(exponent, LEAST_EXPONENT), MOST_EXPONENT)
-    return LeakLaw(unit_leak(*one, exponent), exponent)
 
 
 def hole_area(flow_m3_s: float, pressure_pa: float) -> float:
