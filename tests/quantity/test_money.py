@@ -1,6 +1,5 @@
 import random
 from decimal import Decimal
-from fractions import Fraction
 
 import pytest
 from hypothesis import given
@@ -11,13 +10,11 @@ from hoopwright.quantity.money import (
     line_total,
     read_money,
     round_cents,
-    share_out,
     tax_on,
 )
 from hoopwright.quantity.typed import ReadError
 
 CENTS = st.integers(-(10**9), 10**9).map(lambda cents: Decimal(cents).scaleb(-2))
-WEIGHTS = st.lists(st.decimals(0, 1000, places=3), min_size=1, max_size=8).filter(any)
 
 
 @pytest.mark.parametrize(
@@ -189,45 +186,3 @@ def test_nonsense_is_read_or_refused_and_nothing_else(text):
         return
     assert 0 <= amount <= 10**9
     assert -amount.as_tuple().exponent in range(2, 5)
-
-
-@pytest.mark.parametrize(
-    ("amount", "weights", "parts"),
-    [
-        ("100.00", "1 1 1", "33.34 33.33 33.33"),
-        ("0.05", "1 0 2", "0.02 0.00 0.03"),
-        ("0.02", "1 1 1", "0.01 0.01 0.00"),
-        ("-0.05", "1 0 2", "-0.02 0.00 -0.03"),
-        ("0.00", "3 4", "0.00 0.00"),
-        ("10.00", "0.5", "10.00"),
-        # By hand: quotas 4.45, 3.35 and 2.20 cents leave one cent, to the remainder 0.45.
-        ("0.10", "44.5 33.5 22", "0.05 0.03 0.02"),
-    ],
-)
-def test_left_over_cents_go_to_the_largest_remainders(amount, weights, parts):
-    given_weights = [Decimal(weight) for weight in weights.split()]
-    assert [str(part) for part in share_out(Decimal(amount), given_weights)] == parts.split()
-
-
-@given(CENTS, WEIGHTS)
-def test_parts_add_up_and_stay_within_a_cent_of_their_share(amount, weights):
-    parts = share_out(amount, weights)
-    assert sum(parts) == amount
-    total = sum(Fraction(weight) for weight in weights)
-    for part, weight in zip(parts, weights, strict=True):
-        assert abs(Fraction(part) - Fraction(amount) * Fraction(weight) / total) < Fraction(1, 100)
-
-
-@pytest.mark.parametrize(
-    ("amount", "weights", "why"),
-    [
-        ("0.005", ["1"], "whole cents"),
-        ("1", [], "not all be zero"),
-        ("1", ["0", "0"], "not all be zero"),
-        ("1", ["1", "-1"], "zero or more"),
-        ("1", ["NaN"], "zero or more"),
-    ],
-)
-def test_what_cannot_be_split_is_a_fault_of_the_caller(amount, weights, why):
-    with pytest.raises(ValueError, match=why):
-        share_out(Decimal(amount), [Decimal(weight) for weight in weights])

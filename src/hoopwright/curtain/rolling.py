@@ -34,17 +34,6 @@ def roll_radius(bar_radius_m: float, film_thickness_m: float, wound_length_m: fl
     return math.sqrt(bar_radius_m**2 + film_thickness_m * wound_length_m / math.pi)
 
 
-def roll_diameter(bar_diameter_m: float, film_thickness_m: float, wound_length_m: float) -> float:
-    """Return the diameter of the roll after some film is wound on the bare bar, m.
-
-    Arguments and limits as in `roll_radius`, with the diameter of the bar.
-
-    Source:
-        Derived here: equal areas, see the module.
-    """
-    return 2 * roll_radius(bar_diameter_m / 2, film_thickness_m, wound_length_m)
-
-
 def wound_turns(length_m: float, low_radius_m: float, high_radius_m: float) -> float:
     """Return the turns of the bar that wind some film between two radii of the roll.
 

@@ -85,17 +85,6 @@ def even_splits(opening: Opening, longest_m: float) -> tuple[float, ...] | None:
     return tuple(opening.places_m[mark] for mark in marks)
 
 
-def fewest_curtains(opening: Opening, longest_m: float) -> int | None:
-    """Return how few curtains can close an opening; None when no number of them can.
-
-    Args:
-        opening: The opening and its bows.
-        longest_m: Longest bar allowed, m.
-    """
-    needed = _needed(_bars(opening, longest_m))[0]
-    return None if needed == math.inf else int(needed)
-
-
 def _bars(opening: Opening, longest_m: float) -> Bars:
     """Return the curtains from each place whose bars are no longer than allowed."""
     places_m, found = opening.places_m, []

@@ -14,7 +14,6 @@ SCREEN_SOURCE = (
     "and Salokhe, Influence of insect screens with different mesh sizes, CIGR e-journal"
 )
 FINER_SHARES = (0.35, 0.50)
-RAIN_SOURCE = "Iowa State University Extension, rainwater from a high tunnel, 2012"
 
 
 def told_rain(work: RainWork) -> Phrase:

@@ -10,8 +10,6 @@ from hoopwright.quantity.lengths import format_length
 from hoopwright.quantity.units import Units, show
 from hoopwright.survey import Survey
 
-SHORT_BAY_M = 1e-4
-
 
 @dataclass(frozen=True, slots=True)
 class Subject:
@@ -65,8 +63,3 @@ class Subject:
 @lru_cache(maxsize=4096)
 def _size(length_m: float, units: Units) -> str:
     return format_length(length_m, units)
-
-
-def side_part(mark: str) -> str:
-    """Return what comes after the side in a mark: `panel/1` of `side/0/panel/1`."""
-    return mark.split("/", 2)[2]

@@ -1,14 +1,13 @@
 """Amounts of money: decimal numbers only, rounded half up to the cent and only where said.
 
 A price keeps up to four decimals. An order line is rounded once, tax once per amount it is asked
-for, and an amount that is split always adds up again. No binary fraction ever becomes money.
+for. No binary fraction ever becomes money.
 
 Source:
     Half up at the third decimal: Revised Code of Washington 82.08.054.
 """
 
 import re
-from collections.abc import Sequence
 from decimal import ROUND_HALF_UP, Context, Decimal
 from fractions import Fraction
 
@@ -139,43 +138,6 @@ def tax_on(amount: Decimal, rate: Decimal) -> Decimal:
     if not rate.is_finite() or not 0 <= rate <= 1:
         raise ValueError(f"rate must be from 0 to 1, not {rate}")
     return round_cents(_EXACT.multiply(amount, rate))
-
-
-def share_out(amount: Decimal, weights: Sequence[Decimal]) -> tuple[Decimal, ...]:
-    """Return an amount split by weight into whole cents that add up to it exactly.
-
-    Every part gets its whole cents; the cents left over go to the largest remainders, among
-    equals to the first.
-
-    Args:
-        amount: What is split, in whole cents.
-        weights: One weight for each part, zero or more, not all zero.
-
-    Returns:
-        One amount for each weight, in the same order.
-
-    Raises:
-        ValueError: The amount is not in whole cents, or the weights cannot split it.
-
-    Source:
-        Largest remainder, the rule of Hamilton for seats; from memory, to be confirmed.
-    """
-    if round_cents(amount) != amount:
-        raise ValueError(f"amount must be in whole cents, not {amount}")
-    if any(not weight.is_finite() or weight < 0 for weight in weights):
-        raise ValueError("weights must be zero or more")
-    exact = [Fraction(weight) for weight in weights]
-    total = sum(exact, Fraction(0))
-    if not total:
-        raise ValueError("weights must not all be zero")
-    cents = int(abs(amount) * 100)
-    quotas = [cents * weight / total for weight in exact]
-    parts = [int(quota) for quota in quotas]
-    by_remainder = sorted(range(len(parts)), key=lambda at: parts[at] - quotas[at])
-    for at in by_remainder[: cents - sum(parts)]:
-        parts[at] += 1
-    sign = -1 if amount < 0 else 1
-    return tuple(Decimal(sign * part).scaleb(-2) + 0 for part in parts)
 
 
 def _check_amount(name: str, amount: Decimal) -> None:

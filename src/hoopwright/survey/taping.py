@@ -9,9 +9,7 @@ from hoopwright.survey.bent import Skew, deepest_dip, dip_cost, find_skew, lean_
 from hoopwright.survey.bow_curve import BowCurve
 from hoopwright.survey.girths import girth_spread
 from hoopwright.survey.heights import Along, Spots, along_side, side_line
-from hoopwright.survey.taped import SideLine, Taped
-
-Lines = tuple[SideLine, SideLine]
+from hoopwright.survey.taped import Taped
 
 SQUARED = f"{DERIVED}: s = (d1^2 - d2^2) / 4 l of sides of one length l"
 
