@@ -23,6 +23,8 @@ from hoopwright.desktop.canvas.symbols import (
     draw_symbol,
     draw_text,
     draw_upright_dimension,
+    stamp_grip,
+    stamp_symbol,
 )
 from hoopwright.desktop.canvas.words import Words
 from hoopwright.desktop.palette import colour
@@ -101,6 +103,30 @@ def test_a_bar_that_winds_in_looks_unlike_one_that_winds_out(qapp: QApplication)
         painter.end()
         spots.append(_painted(image))
     assert spots[0] != spots[1]
+
+
+def test_a_kept_picture_looks_like_the_symbol_drawn_in_place(qapp: QApplication) -> None:
+    sheets = []
+    for stamped in (True, False):
+        image, painter = _sheet()
+        if stamped:
+            stamp_symbol(painter, "crank", QPointF(60, 60), 1, 1.0, INK)
+            stamp_symbol(painter, "crank", QPointF(140.2, 139.9), -1, 1.0, INK)
+            stamp_grip(painter, "hip", QPointF(60, 140), True, INK)
+        else:
+            draw_symbol(painter, "crank", QPointF(60, 60), 1, INK)
+            draw_symbol(painter, "crank", QPointF(140, 140), -1, INK)
+            draw_grip(painter, "hip", QPointF(60, 140), True, INK)
+        painter.end()
+        sheets.append(image)
+    away = [
+        abs(QColor(one).lightness() - QColor(other).lightness())
+        for one, other in (
+            (sheets[0].pixel(x, y), sheets[1].pixel(x, y)) for x in range(SIZE) for y in range(SIZE)
+        )
+    ]
+    # Mixed once in the picture and once on the paper: a shade of rounding, no more.
+    assert max(away) <= 4
 
 
 def test_grips_differ_in_shape_and_grow_when_held(qapp: QApplication) -> None:
