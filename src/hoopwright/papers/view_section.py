@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from functools import lru_cache
 from itertools import accumulate, pairwise
 
+from hoopwright.farm import Skin
 from hoopwright.farm.profile import Profile
 from hoopwright.farm.side import MOVING
 from hoopwright.papers.scene import (
@@ -21,6 +22,8 @@ from hoopwright.papers.subject import Subject
 from hoopwright.papers.view_air import CELL_INSET_M, pressure_label
 from hoopwright.papers.view_curtain import shut_heights
 from hoopwright.papers.view_section_side import draw_section_side, path_along, pushed_out
+from hoopwright.quantity.remembered import Remembered
+from hoopwright.survey import Survey
 from hoopwright.survey.bow_curve import bow_curve
 
 GROUND_REACH_M = 0.5
@@ -118,13 +121,21 @@ def draw_end_cell(subject: Subject, number: int) -> Iterator[Shape]:
 
 
 def _roof(subject: Subject) -> Iterator[Shape]:
-    survey, skin = subject.survey, subject.tunnel.skin
-    path = path_along(survey.curve, *survey.hip_at_m)
+    skin = subject.tunnel.skin
+    inner, outer = _films(subject.survey, skin)
     marks = {p.layer: p.mark for p in subject.chosen.cover.pieces if _on_roof(p.areas)}
     if skin.roof.count == 2:
-        yield Polyline(marks.get("inner", "roof"), "roof inner", path)
-        path = _blown(path, _gap_m(subject))
-    yield Polyline(marks.get("outer", marks.get("single", "roof")), "roof", path)
+        yield Polyline(marks.get("inner", "roof"), "roof inner", inner)
+    yield Polyline(marks.get("outer", marks.get("single", "roof")), "roof", outer)
+
+
+def _lay_films(survey: Survey, skin: Skin) -> tuple[tuple[Point, ...], tuple[Point, ...]]:
+    """Return the inner and the outer film of the roof; with one layer both are the same."""
+    path = path_along(survey.curve, *survey.hip_at_m)
+    return path, _blown(path, skin.inflation_gap_m) if skin.roof.count == 2 else path
+
+
+_films = Remembered(_lay_films)
 
 
 def _on_roof(areas: tuple[object, ...]) -> bool:
