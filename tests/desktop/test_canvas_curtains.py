@@ -153,7 +153,7 @@ def test_label_of_a_proposed_split_gives_way_to_what_is_there(window: MainWindow
     label = Label("", "proposed", (300.0, 100.0), "Proposed split · 12.000 m", 400.0)
     image = QImage(600, 200, QImage.Format.Format_ARGB32)
     painter = QPainter(image)
-    painter.setFont(words._font)
+    painter.setFont(words._letters.font)
     alone = words._paint_label(painter, QTransform(), label, [])
     beside = QRectF(alone.left() - 5, alone.top(), 20, alone.height())
     shorter = words._paint_label(painter, QTransform(), label, [beside])
