@@ -4,6 +4,7 @@ import re
 import zipfile
 from io import BytesIO
 
+import pytest
 from openpyxl.utils.escape import unescape
 
 from hoopwright.farm import Farm
@@ -108,17 +109,31 @@ def test_only_summary_and_working_are_locked_and_without_a_password(farm: Farm) 
 
 
 def test_names_that_look_like_formulas_stay_text(farm: Farm) -> None:
+    lines = tuple(
+        invented_line(f"part{n}", 6.0, 6.0, 1, "2.50", group=text, name=text)
+        for n, text in enumerate(HOSTILE)
+    )
+    hostile = invented_farm(farm.units, name=HOSTILE[0], tunnels=HOSTILE)
+    content = made(hostile, invented_plan(hostile, lines))
+    book = open_book(content)
+    rows = takeoff_rows(book)
+    assert [unescape(str(row["Item"])) for row in rows] == HOSTILE
+    assert [unescape(str(row["Group"])) for row in rows] == HOSTILE
     for text in HOSTILE:
-        lines = (invented_line("part", 6.0, 6.0, 1, "2.50", group=text, name=text),)
-        hostile = invented_farm(farm.units, name=text, tunnels=(text,))
-        content = made(hostile, invented_plan(hostile, lines))
-        book = open_book(content)
-        (row,) = takeoff_rows(book)
-        assert [unescape(str(row[name])) for name in ("Group", "Item")] == [text, text]
-        rows = [r for r in book["Summary"].iter_rows() if unescape(str(r[0].value)) == text]
-        assert rows
-        assert all(r[0].data_type == "s" for r in rows)
-        assert open_book(content, results=True)["Summary"].title == "Summary"
+        named = [r for r in book["Summary"].iter_rows() if unescape(str(r[0].value)) == text]
+        assert named
+        assert all(r[0].data_type == "s" for r in named)
+    assert open_book(content, results=True)["Summary"].title == "Summary"
+
+
+@pytest.mark.parametrize("name", ["=1+1", "#N/A", "<b>&amp;"])
+def test_farm_named_like_a_formula_opens(name: str) -> None:
+    hostile = invented_farm(name=name)
+    book = open_book(made(hostile, invented_plan(hostile)))
+    cells = [cell for row in book["Summary"].iter_rows() for cell in row]
+    named = [cell for cell in cells if name in unescape(str(cell.value))]
+    assert named
+    assert all(cell.data_type == "s" for cell in named)
 
 
 def test_farm_name_with_ampersand_stands_in_the_page_head() -> None:

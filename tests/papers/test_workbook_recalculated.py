@@ -16,6 +16,9 @@ from hoopwright.plan import plan
 from papers.invented_plan import invented_farm, invented_line, invented_lines, invented_plan
 from papers.spreadsheet import list_end, made, open_book, recalculated
 
+# One process calculates for all of them.
+pytestmark = pytest.mark.xdist_group("second program")
+
 VISITS = 12
 HOSTILE = ("=1+1", "+cmd", "@x", "#N/A", "_x0041_", "*", "<5", "a\x07b", "Film", "film")
 KEPT = (

@@ -94,7 +94,7 @@ def test_stretched_rise_is_the_root_of_arc_and_strain(
     assert found == pytest.approx(sure, rel=1e-6)
 
 
-def _spring_chain_rise(pressure_pa: float, slack: float, links: int = 120) -> float:
+def _spring_chain_rise(pressure_pa: float, slack: float, links: int = 40) -> float:
     """Return the middle rise of a chain of springs blown up to its least energy, m.
 
     The energy is that of the springs less pressure times the area under the chain.
